@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <set>
+
+#include "core/sketch/edit.h"
+
+namespace matwright::app {
+
+// What changed, in one signal; views are projections that can be rebuilt at any time.
+struct Change {
+    enum Kind : unsigned {
+        Pieces = 1,  // places, sizes, looks, order, added or removed pieces
+        Page = 2,    // page setup
+        Texts = 4,   // the sketch's name or note
+        Selection = 8,
+        Everything = 15  // another sketch was loaded
+    };
+    unsigned kinds = 0;
+    std::set<PieceId> pieces;  // touched ids, for Pieces and Selection
+    bool has(Kind kind) const { return (kinds & kind) != 0; }
+};
+
+// One open sketch: the document, its undo stack and what is selected. Knows no file and no widget.
+class Session final : public QObject {
+    Q_OBJECT
+
+  public:
+    using Selection = std::set<PieceId>;
+
+    explicit Session(QObject* parent = nullptr);
+
+    const Sketch& sketch() const { return m_sketch; }
+    const Selection& selection() const { return m_selection; }
+    // The selected ids from bottom to top.
+    std::vector<PieceId> selectedInOrder() const;
+    // The one selected piece, or no piece (0).
+    PieceId onlySelected() const;
+
+    // Replaces everything: no undo past this point, nothing selected, clean.
+    void reset(Sketch sketch);
+    // Marks the sketch as changed though nothing was edited (a recovered sketch).
+    void markUnsaved();
+
+    // Applies the edit as one undo step called `label`. Edits of the same positive `gesture` number
+    // in a row become one step (see newGesture). An empty edit does nothing. On error nothing
+    // changes and the error is returned.
+    Result<void> perform(const Edit& edit, const QString& label, int gesture = 0);
+    // perform(), then selects the pieces that the edit added.
+    Result<void> performAndSelectAdded(const Edit& edit, const QString& label);
+    static int newGesture();
+
+    // Ids that do not exist are passed over.
+    void select(Selection selection);
+    void selectAll();
+    void clearSelection() { select({}); }
+
+    QUndoStack& undoStack() { return m_undoStack; }
+    bool isClean() const { return m_undoStack.isClean() && !m_markedUnsaved; }
+    void setClean();
+    // Counts up at every change of the sketch; equal numbers mean nothing changed in between.
+    quint64 revision() const { return m_revision; }
+
+  signals:
+    void changed(const matwright::app::Change& change);
+    void cleanChanged(bool clean);
+
+  private:
+    friend class EditCommand;
+    // Applies without an undo step and tells the views; gives the inverse.
+    Result<Edit> exchange(const Edit& edit);
+    void forgetMissingSelection();
+
+    Sketch m_sketch;
+    Selection m_selection;
+    QUndoStack m_undoStack;
+    quint64 m_revision = 0;
+    bool m_markedUnsaved = false;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/outline/path.h"
+#include "core/sketch/piece.h"
+
+namespace matwright {
+
+// Where a piece's edges lie on the page, turned. Rectangles and polygons are exact up to one tick
+// of rounding in the turn; rounded corners and ovals are cubic curves (see ovalPath).
+
+// The trim line: what is left after cutting.
+Path trimOutline(const Piece& piece);
+// The edge of mat `index` (0 is right under the photo). Rectangles grow by the border; rounded
+// corners grow their radius by it; an oval's mat is the oval in the grown box; a polygon grows by
+// the border with mitred corners (bevelled where a mitre would reach more than 4 borders out), its
+// bottom border by sliding the grown outline down.
+Path matOutline(const Piece& piece, std::size_t index);
+// The edge of the print before trimming (always a rectangle); the trim box where there is none.
+Path printOutline(const Piece& piece);
+// The outline of all of the piece: its last mat, or its trim line.
+Path outermostOutline(const Piece& piece);
+
+// Whether the page point lies on the piece (mats included), boundary included; within 1 tick.
+bool covers(const Piece& piece, Point at);
+
+}  // namespace matwright

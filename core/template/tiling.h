@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/drawing/drawing.h"
+#include "core/error/error.h"
+
+namespace matwright {
+
+struct TilingOptions {
+    Size sheet = {Length::inches(8, 1, 2), Length::inches(11)};  // upright, as in the catalogue
+    Length printerMargin =
+        Length::inches(0, 1, 4);               // on all four sides; what the printer cannot reach
+    Length overlap = Length::inches(0, 1, 4);  // shared by neighbouring tiles; 0 or more
+};
+
+// One sheet of a page that is printed in parts.
+struct Tile {
+    int row = 0;     // from the top, 0 first
+    int column = 0;  // from the left
+    Rect window;     // which part of the drawing this sheet shows, in the drawing's coordinates
+    // "A1", "B2", …: row letter, column number.
+    std::string name() const;
+};
+
+struct TilePlan {
+    Size sheet;  // as it lies: turned where that needs fewer sheets
+    bool turned = false;
+    Length printerMargin;
+    Length overlap;
+    int rows = 0;
+    int columns = 0;
+    std::vector<Tile> tiles;  // row by row
+};
+
+// Per axis 1 sheet if the length L fits the printable length P, else ceil((L - o) / (P - o)); both
+// sheet directions are tried, upright wins a tie. Errors: OutOfRange when margins or overlap leave
+// no room for a step of at least 1/2 in, or above 400 sheets.
+Result<TilePlan> planTiles(Size drawing, const TilingOptions& options);
+
+// The sheet to print: the window of `drawing` at true size inside the printer margins, its name,
+// joining crosses, trim-here lines on the sides that join, and a small map of the whole. Items
+// outside the window are left out; a white frame covers what crosses the window's edge, the marks
+// are drawn over it.
+Drawing tileDrawing(const Drawing& drawing, const TilePlan& plan, const Tile& tile);
+
+}  // namespace matwright

@@ -1,0 +1,36 @@
+# How this project declares its targets: one library a folder, warnings as one interface target.
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+
+add_library(matwright_flags INTERFACE)
+target_compile_features(matwright_flags INTERFACE cxx_std_23)
+target_compile_options(matwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wshadow)
+if(MATWRIGHT_WARNINGS_AS_ERRORS)
+    target_compile_options(matwright_flags INTERFACE -Werror)
+endif()
+target_include_directories(matwright_flags INTERFACE ${PROJECT_SOURCE_DIR})
+if(MATWRIGHT_SANITIZE)
+    target_compile_options(matwright_flags INTERFACE
+        -fsanitize=${MATWRIGHT_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    target_link_options(matwright_flags INTERFACE -fsanitize=${MATWRIGHT_SANITIZE})
+endif()
+
+# matwright_library(name SOURCES ... DEPENDS ... [LINKS ...])
+# DEPENDS are public (their headers are part of ours); LINKS are private.
+function(matwright_library name)
+    cmake_parse_arguments(PARSE_ARGV 1 ARG "" "" "SOURCES;DEPENDS;LINKS")
+    add_library(matwright_${name} STATIC ${ARG_SOURCES})
+    list(TRANSFORM ARG_DEPENDS REPLACE "^core_" "matwright_core_")
+    list(TRANSFORM ARG_DEPENDS REPLACE "^app_" "matwright_app_")
+    target_link_libraries(matwright_${name} PUBLIC matwright_flags ${ARG_DEPENDS} PRIVATE ${ARG_LINKS})
+endfunction()
+
+# matwright_test(name SOURCES ... LINKS ...): one GoogleTest program; every test is its own ctest case.
+function(matwright_test name)
+    cmake_parse_arguments(PARSE_ARGV 1 ARG "" "" "SOURCES;LINKS")
+    add_executable(${name} ${ARG_SOURCES})
+    list(TRANSFORM ARG_LINKS REPLACE "^core_" "matwright_core_")
+    list(TRANSFORM ARG_LINKS REPLACE "^app_" "matwright_app_")
+    target_link_libraries(${name} PRIVATE matwright_flags ${ARG_LINKS} GTest::gtest_main)
+    gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES TIMEOUT 300)
+endfunction()
