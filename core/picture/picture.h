@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/drawing/drawing.h"
+#include "core/measure/length_text.h"
 #include "core/sketch/sketch.h"
 
 namespace matwright {
