@@ -175,9 +175,9 @@ Edit changePiece(PieceId id, Piece after) {
     return edit;
 }
 
-Edit changePage(PageSetup after) {
+Edit changePage(const PageSetup& after) {
     Edit edit;
-    edit.page = std::move(after);
+    edit.page = after;
     return edit;
 }
 

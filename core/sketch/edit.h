@@ -41,6 +41,6 @@ Edit merged(Edit first, const Edit& second);
 Edit addPieces(const Sketch& sketch, std::span<const Piece> pieces);  // ids from nextId(), on top
 Edit removePieces(const Sketch& sketch, std::span<const PieceId> ids);
 Edit changePiece(PieceId id, Piece after);
-Edit changePage(PageSetup after);
+Edit changePage(const PageSetup& after);
 
 }  // namespace matwright

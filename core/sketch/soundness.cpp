@@ -170,7 +170,7 @@ bool isValidText(std::string_view text, bool lineBreaksAllowed) {
             return false;
         }
         const auto c = static_cast<unsigned char>(text.front());
-        if ((c < 0x20 && !(lineBreaksAllowed && c == '\n')) || c == 0x7F) {
+        if ((c < 0x20 && (!lineBreaksAllowed || c != '\n')) || c == 0x7F) {
             return false;
         }
         text.remove_prefix(length);
