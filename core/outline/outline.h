@@ -12,9 +12,9 @@ namespace matwright {
 // The trim line: what is left after cutting.
 Path trimOutline(const Piece& piece);
 // The edge of mat `index` (0 is right under the photo). Rectangles grow by the border; rounded
-// corners grow their radius by it; an oval's mat is the oval in the grown box; a polygon grows by
-// the border with mitred corners (bevelled where a mitre would reach more than 4 borders out), its
-// bottom border by sliding the grown outline down.
+// corners grow their radius by it; an oval's mat is the oval in the grown box; a polygon grows as
+// grownPolygon() says: mitred, and towards the bottom border the more a side faces down. The mitres
+// of a polygon may stick out of matBox().
 Path matOutline(const Piece& piece, std::size_t index);
 // The edge of the print before trimming (always a rectangle); the trim box where there is none.
 Path printOutline(const Piece& piece);

@@ -56,7 +56,8 @@ Path moved(Path path, Vertex by);
 // them. A closed path does not repeat its first point.
 std::vector<Vertex> flattened(const Path& path, Length tolerance);
 
-// The smallest box around the flattened path, rounded outwards to ticks.
+// The smallest upright box around the path (its curves, not their control points), rounded outwards
+// to ticks.
 Rect boundsOf(const Path& path);
 
 }  // namespace matwright
