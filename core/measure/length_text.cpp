@@ -271,6 +271,15 @@ std::string sizeText(Size size, Scale scale) {
                        lengthText(size.height, scale));
 }
 
+std::string naturalSizeText(Size size) {
+    for (const Scale scale : {Scale::ThirtySecondInch, Scale::HalfMillimetre}) {
+        if (size.width.isMultipleOf(stepOf(scale)) && size.height.isMultipleOf(stepOf(scale))) {
+            return sizeText(size, scale);
+        }
+    }
+    return sizeText(size, Scale::SixteenthInch);
+}
+
 std::string exactText(Length length) {
     const std::string sign = length.isNegative() ? "-" : "";
     const Length size = abs(length);

@@ -41,6 +41,9 @@ std::string figureText(Length length, Scale scale);
 std::string lengthText(Length length, Scale scale);
 // "4 x 6 in" with a multiplication sign and one unit at the end: width first.
 std::string sizeText(Size size, Scale scale);
+// sizeText in the unit the size is exact in: inches to 1/32 where both sides are multiples of it,
+// else millimetres to 1/2 where both are multiples of that, else inches to 1/16 with the mark.
+std::string naturalSizeText(Size size);
 // Shortest text that parseLength(…, Unit::Inch) reads back to the same ticks: a fraction where the
 // length is a multiple of 1/64 in, mm where it is one of 1/100 mm, else decimal inches.
 std::string exactText(Length length);

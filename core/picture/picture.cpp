@@ -132,21 +132,28 @@ std::optional<PathItem> markOf(const Piece& piece, const PieceLook& look) {
     return std::nullopt;
 }
 
-// The size, small, in the lower left corner of the trim box, where it fits.
+// The size, small, where it fits: in the lower left corner of a rectangle, centred near the bottom
+// of any other shape.
 std::optional<TextItem> sizeItem(const Piece& piece) {
-    const std::string text = sizeText(piece.printSize.value_or(piece.size), Scale::SixteenthInch);
+    const std::string text = naturalSizeText(piece.printSize.value_or(piece.size));
+    const bool isRectangle = std::holds_alternative<RectangleShape>(piece.shape);
     const Length inset = Length::inches(0, 1, 8);
-    const Length room = piece.size.width - 2 * inset;
     const Length height = Length::points(9);
+    const Length room =
+        isRectangle ? piece.size.width - 2 * inset : piece.size.width.scaledRounded(3, 5);
     if (textWidthBound(text, height, false) > room || piece.size.height < 3 * height) {
         return std::nullopt;
     }
-    const Point corner{piece.place.x + inset, piece.place.y + piece.size.height - inset};
-    const Vertex centre{ticks(piece.place.x) + ticks(piece.size.width) / 2,
-                        ticks(piece.place.y) + ticks(piece.size.height) / 2};
-    const Path anchor =
-        turned(linePath(vertexAt(corner), vertexAt(corner)), piece.rotation, centre);
-    return TextItem{anchor.start, height, text, TextAnchor::Start, piece.rotation, false, ink};
+    const Rect box = trimBox(piece);
+    const Point at =
+        isRectangle ? Point{box.left() + inset, box.bottom() - inset}
+                    : Point{box.x.centreRoundedDown(),
+                            box.bottom() - std::max(piece.size.height.scaledRounded(1, 6), inset)};
+    const Vertex centre = vertexAt(box.centreRoundedDown());
+    const Path anchor = turned(linePath(vertexAt(at), vertexAt(at)), piece.rotation, centre);
+    return TextItem{
+        anchor.start,   height, text, isRectangle ? TextAnchor::Start : TextAnchor::Middle,
+        piece.rotation, false,  ink};
 }
 
 Layer pageLayer(const PageSetup& setup) {

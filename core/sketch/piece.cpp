@@ -108,8 +108,8 @@ std::string displayName(const Piece& piece) {
     if (!piece.name.empty()) {
         return piece.name;
     }
-    const Size shown = piece.printSize.value_or(piece.size);
-    return std::string(kindName(piece.kind)) + " " + sizeText(shown, Scale::SixteenthInch);
+    return std::string(kindName(piece.kind)) + " " +
+           naturalSizeText(piece.printSize.value_or(piece.size));
 }
 
 }  // namespace matwright

@@ -154,7 +154,7 @@ Sketch kiteAfternoon() {
     Piece& run = b.add(PieceKind::PhotoSlot, "running", {in(6, 12), in(1, 12)}, {in(4), in(3)});
     run.rotation = Angle::millidegrees(4500);
     run.mats = {mat(in(0, 2), "white cardstock")};
-    Piece& round = b.add(PieceKind::PhotoSlot, "laughing", {in(7), in(5, 8)}, {in(4), in(4)});
+    Piece& round = b.add(PieceKind::PhotoSlot, "laughing", {in(7), in(5, 4)}, {in(4), in(4)});
     round.shape = OvalShape{};
     round.mats = {mat(in(0, 4), "yellow cardstock")};
     Piece& pennant =
