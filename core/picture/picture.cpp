@@ -141,7 +141,8 @@ std::optional<TextItem> sizeItem(const Piece& piece) {
     const Length height = Length::points(9);
     const Length room =
         isRectangle ? piece.size.width - 2 * inset : piece.size.width.scaledRounded(3, 5);
-    if (textWidthBound(text, height, false) > room || piece.size.height < 3 * height) {
+    if (std::holds_alternative<PolygonShape>(piece.shape) ||
+        textWidthBound(text, height, false) > room || piece.size.height < 3 * height) {
         return std::nullopt;
     }
     const Rect box = trimBox(piece);
