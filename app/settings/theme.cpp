@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "app/settings/theme.h"
+
+#include <QApplication>
+#include <QPainter>
+#include <QStyleOption>
+
+#include "app/settings/palettes.h"
+
+namespace matwright::app {
+namespace {
+
+constexpr int smallestControl = 24;
+
+void drawFocus(const QStyleOption& option, QPainter& painter) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(option.palette.color(QPalette::Highlight), 2));
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(1, 1, -1, -1), 2, 2);
+    painter.restore();
+}
+
+bool isPressable(QStyle::ContentsType type) {
+    switch (type) {
+        case QStyle::CT_PushButton:
+        case QStyle::CT_CheckBox:
+        case QStyle::CT_RadioButton:
+        case QStyle::CT_ToolButton:
+        case QStyle::CT_ComboBox:
+        case QStyle::CT_LineEdit:
+        case QStyle::CT_SpinBox:
+        case QStyle::CT_TabBarTab:
+        case QStyle::CT_Slider:
+        case QStyle::CT_ItemViewItem:
+        case QStyle::CT_MenuBarItem:
+            return true;
+        default:
+            return false;
+    }
+}
+
+}  // namespace
+
+ThemeStyle::ThemeStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
+                               QPainter* painter, const QWidget* widget) const {
+    if (element == PE_FrameFocusRect) {
+        drawFocus(*option, *painter);
+        return;
+    }
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+}
+
+QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
+                                   const QSize& contents, const QWidget* widget) const {
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    if (type == CT_MenuItem) {  // separators stay thin
+        return contents.height() > 8 ? size.expandedTo({0, smallestControl}) : size;
+    }
+    return isPressable(type) ? size.expandedTo({smallestControl, smallestControl}) : size;
+}
+
+int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
+                            const QWidget* widget) const {
+    switch (metric) {
+        case PM_SplitterWidth:
+        case PM_DockWidgetSeparatorExtent:
+            return 8;
+        case PM_ToolBarExtensionExtent:
+        case PM_ScrollBarSliderMin:
+        case PM_SliderThickness:
+        case PM_SliderLength:
+            return smallestControl;
+        default:
+            return QProxyStyle::pixelMetric(metric, option, widget);
+    }
+}
+
+void keepTheme(QApplication& app, SettingsStore& settings) {
+    const bool systemIsDark = isDark(QApplication::palette());
+    QApplication::setStyle(new ThemeStyle);
+    const auto applyPalette = [&settings, systemIsDark] {
+        const Settings::Theme theme = settings.value().theme;
+        const bool dark =
+            theme == Settings::Theme::Dark || (theme == Settings::Theme::System && systemIsDark);
+        QApplication::setPalette(dark ? darkPalette() : lightPalette());
+    };
+    applyPalette();
+    QObject::connect(&settings, &SettingsStore::changed, &app, applyPalette);
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+#include "app/settings/theme.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/settings/palettes.h"
+
+namespace matwright::app {
+namespace {
+
+TEST(Theme, FollowsTheSettingAtOnce) {
+    const QTemporaryDir folder;
+    SettingsStore store(folder.filePath(QStringLiteral("s.ini")));
+    keepTheme(*qApp, store);
+    for (const bool dark : {true, false, true}) {
+        Settings settings = store.value();
+        settings.theme = dark ? Settings::Theme::Dark : Settings::Theme::Light;
+        store.set(settings);
+        EXPECT_EQ(isDark(QApplication::palette()), dark);
+        EXPECT_EQ(isDark(QWidget().palette()), dark);
+    }
+}
+
+template <typename Widget>
+void expectLargeEnough() {
+    ThemeStyle style;
+    Widget widget;
+    widget.setStyle(&style);
+    EXPECT_GE(widget.sizeHint().height(), 24) << widget.metaObject()->className();
+    EXPECT_GE(widget.sizeHint().width(), 24) << widget.metaObject()->className();
+}
+
+TEST(ThemeStyle, MakesNoControlSmallerThanTwentyFourPixels) {
+    expectLargeEnough<QPushButton>();
+    expectLargeEnough<QToolButton>();
+    expectLargeEnough<QCheckBox>();
+    expectLargeEnough<QRadioButton>();
+    expectLargeEnough<QComboBox>();
+    expectLargeEnough<QLineEdit>();
+    expectLargeEnough<QSpinBox>();
+}
+
+int pixelsOf(const QImage& image, const QColor& colour) {
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            count += image.pixelColor(x, y) == colour ? 1 : 0;
+        }
+    }
+    return count;
+}
+
+TEST(ThemeStyle, ShowsTheFocusInTheAccentColour) {
+    for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+        ThemeStyle style;
+        QWidget window;
+        QVBoxLayout layout(&window);
+        QCheckBox box(QStringLiteral("Snap"));
+        QLineEdit other;
+        layout.addWidget(&box);
+        layout.addWidget(&other);
+        box.setStyle(&style);
+        box.setPalette(palette);
+        window.show();
+        window.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+        const QColor accent = palette.color(QPalette::Highlight);
+        other.setFocus();
+        const int without = pixelsOf(box.grab().toImage(), accent);
+        box.setFocus(Qt::TabFocusReason);
+        EXPECT_GT(pixelsOf(box.grab().toImage(), accent), without + 20);
+    }
+}
+
+}  // namespace
+}  // namespace matwright::app
