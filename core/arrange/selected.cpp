@@ -2,6 +2,7 @@
 #include "core/arrange/selected.h"
 
 #include <set>
+#include <utility>
 
 namespace matwright::arrange {
 

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include "core/arrange/arrange.h"
+#include "core/sketch/soundness.h"
+#include "tests/core/arrange/rows.h"
+#include "tests/support/random_sketch.h"
+
+namespace matwright {
+namespace {
+
+using namespace test;
+
+TEST(LockedSet, touchesOnlyPiecesThatChange) {
+    Sketch start = sketchOf({tickBox(0, 20'000), tickBox(0, 20'000)});
+    pieceOf(start, 1).locked = true;
+    const Edit lock = lockedSet(start, allIds(start), true);
+    EXPECT_EQ(lock.pieces.size(), 1U);
+    EXPECT_TRUE(after(start, lock).pieces.at(PieceId{2}).locked);
+    const Edit unlock = lockedSet(start, allIds(start), false);
+    EXPECT_EQ(unlock.pieces.size(), 1U);
+    EXPECT_FALSE(after(start, unlock).pieces.at(PieceId{1}).locked);
+}
+
+TEST(MovedAll, movesAllButTheLocked) {
+    Sketch start = sketchOf({tickBox(0, 20'000), tickBox(0, 20'000)});
+    pieceOf(start, 1).locked = true;
+    const Sketch done = after(start, movedAll(start, allIds(start), {ticks(3), ticks(-5)}));
+    EXPECT_EQ(boxOf(done, 1), boxOf(start, 1));
+    EXPECT_EQ(boxOf(done, 2), boxOf(start, 2).moved({ticks(3), ticks(-5)}));
+    EXPECT_TRUE(movedAll(start, allIds(start), {}).isEmpty());
+}
+
+TEST(QuarterTurned, makesAnUprightSlotALyingOneAboutItsCentre) {
+    Sketch start = sketchOf({{{in(2), in(6)}, {in(1), in(7)}}});
+    Piece& slot = pieceOf(start, 1);
+    slot.kind = PieceKind::PhotoSlot;
+    slot.printSize = slot.size;
+    const Piece done = after(start, quarterTurned(start, allIds(start))).pieces.at(PieceId{1});
+    EXPECT_EQ(trimBox(done), (Rect{{in(1), in(7)}, {in(2), in(6)}}));
+    EXPECT_EQ(done.printSize, (Size{in(6), in(4)}));
+    EXPECT_EQ(done.rotation, Angle());
+}
+
+TEST(QuarterTurned, turnsPolygonCornersClockwise) {
+    Sketch start = sketchOf({{{in(0), in(4)}, {in(0), in(2)}}});
+    pieceOf(start, 1).shape = PolygonShape{{{{}, {}}, {in(4), {}}, {in(4), in(2)}}};
+    const Piece done = after(start, quarterTurned(start, allIds(start))).pieces.at(PieceId{1});
+    EXPECT_EQ(std::get<PolygonShape>(done.shape).corners,
+              (std::vector<Point>{{in(2), {}}, {in(2), in(4)}, {{}, in(4)}}));
+}
+
+TEST(QuarterTurned, twiceGivesTheBoxAndFourTimesThePiece) {
+    Random random(41);
+    for (int i = 0; i < 300; ++i) {
+        const Sketch start = randomSketch(random, 5);
+        Sketch done = start;
+        for (int turn = 1; turn <= 4; ++turn) {
+            done = after(done, quarterTurned(done, allIds(done)));
+            for (const auto& [id, piece] : done.pieces) {
+                const Rect now = trimBox(piece);
+                const Rect before = trimBox(start.pieces.at(id));
+                EXPECT_TRUE(turn % 2 != 0 || now == before) << "seed 41, sketch " << i;
+                EXPECT_LE(abs(now.left() + now.right() - before.left() - before.right()), ticks(1));
+            }
+        }
+        EXPECT_EQ(done, start) << "seed 41, sketch " << i;
+    }
+}
+
+TEST(Duplicated, laysUnlockedCopiesOnTopInTheOrderOfTheOriginals) {
+    Sketch start = sketchOf({tickBox(0, 20'000), tickBox(1, 20'001), tickBox(2, 20'002)});
+    start.order = {PieceId{3}, PieceId{1}, PieceId{2}};
+    pieceOf(start, 3).locked = true;
+    const PieceId chosen[] = {PieceId{1}, PieceId{3}};
+    const Sketch done = after(start, duplicated(start, chosen, {ticks(100), ticks(50)}));
+    EXPECT_EQ(done.order,
+              (std::vector{PieceId{3}, PieceId{1}, PieceId{2}, PieceId{4}, PieceId{5}}));
+    EXPECT_EQ(boxOf(done, 4), boxOf(start, 3).moved({ticks(100), ticks(50)}));
+    EXPECT_EQ(boxOf(done, 5), boxOf(start, 1).moved({ticks(100), ticks(50)}));
+    EXPECT_FALSE(done.pieces.at(PieceId{4}).locked);
+    EXPECT_TRUE(duplicated(start, {}, {}).isEmpty());
+}
+
+}  // namespace
+}  // namespace matwright
