@@ -22,6 +22,7 @@ struct Settings {
     SnapSettings snap;  // its scale always follows `scale`
     Length trimmerStep = Length::inches(0, 1, 16);
     Theme theme = Theme::System;
+    bool rulersShown = true;
     double screenPpi = 0;            // measured pixels per inch; 0: what the system says
     std::string sheetId = "letter";  // of the catalogue's sheet sizes
     Length printerMargin = Length::inches(0, 1, 4);

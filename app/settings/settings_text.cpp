@@ -96,6 +96,7 @@ Settings readSettings(const QSettings& file) {
     readWord(file, "scale", scaleWords, settings.scale);
     readWord(file, "theme", themeWords, settings.theme);
     readFlag(file, "snap/on", settings.snapOn);
+    readFlag(file, "rulers-shown", settings.rulersShown);
     for (const SnapFlag& flag : snapFlags) {
         readFlag(file, flag.key, settings.snap.*flag.member);
     }
@@ -116,6 +117,7 @@ void writeSettings(QSettings& file, const Settings& settings) {
     put("scale", wordOf(scaleWords, settings.scale));
     put("theme", wordOf(themeWords, settings.theme));
     put("snap/on", settings.snapOn);
+    put("rulers-shown", settings.rulersShown);
     for (const SnapFlag& flag : snapFlags) {
         put(flag.key, settings.snap.*flag.member);
     }

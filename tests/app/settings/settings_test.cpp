@@ -44,6 +44,7 @@ Settings unusualSettings() {
                      .scale = Scale::HalfMillimetre};
     settings.trimmerStep = Length::millimetres(1);
     settings.theme = Settings::Theme::Dark;
+    settings.rulersShown = false;
     settings.screenPpi = 109.25;
     settings.sheetId = "a3";
     settings.printerMargin = Length::millimetres(5);
