@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+
+#include "core/outline/region.h"
 
 namespace matwright {
 
@@ -65,17 +68,122 @@ void addCorner(std::vector<Vertex>& out, Vertex corner, const MovedSide& in, con
     out.push_back({corner.x + dx, corner.y + dy});
 }
 
+bool isConvex(const std::vector<MovedSide>& sides, double turn) {
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        const MovedSide& a = sides[i];
+        const MovedSide& b = sides[(i + 1) % sides.size()];
+        if ((a.nx * b.ny - a.ny * b.nx) * turn < 0) {
+            return false;
+        }
+    }
+    return true;
+}
+
+double cross(Vertex a, Vertex b, Vertex c) {
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool boxesMeet(Vertex a, Vertex b, Vertex c, Vertex d) {
+    return std::min(a.x, b.x) <= std::max(c.x, d.x) && std::min(c.x, d.x) <= std::max(a.x, b.x) &&
+           std::min(a.y, b.y) <= std::max(c.y, d.y) && std::min(c.y, d.y) <= std::max(a.y, b.y);
+}
+
+// Touching counts.
+bool sidesMeet(Vertex a, Vertex b, Vertex c, Vertex d) {
+    return boxesMeet(a, b, c, d) && cross(a, b, c) * cross(a, b, d) <= 0 &&
+           cross(c, d, a) * cross(c, d, b) <= 0;
+}
+
+bool meetsItself(const std::vector<Vertex>& corners) {
+    const std::size_t n = corners.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t j = i + 2; j < n; ++j) {
+            const bool neighbours = i == 0 && j == n - 1;
+            if (!neighbours &&
+                sidesMeet(corners[i], corners[i + 1], corners[j], corners[(j + 1) % n])) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+// Without corners that lie within a thousandth of a tick of the line between their neighbours.
+std::vector<Vertex> withoutStraightOnes(const std::vector<Vertex>& corners) {
+    std::vector<Vertex> out;
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        const Vertex before = out.empty() ? corners.back() : out.back();
+        const Vertex after = corners[(i + 1) % corners.size()];
+        const double length = std::hypot(after.x - before.x, after.y - before.y);
+        if (std::abs(cross(before, corners[i], after)) > 1e-3 * length) {
+            out.push_back(corners[i]);
+        }
+    }
+    return out;
+}
+
+// Growing closes narrow notches; then the mat is the polygon together with the strip that each side
+// sweeps and the wedge at each corner that sticks out.
+std::vector<Vertex> sweptOutline(const std::vector<Vertex>& corners,
+                                 const std::vector<MovedSide>& sides, double turn) {
+    const std::size_t n = corners.size();
+    std::vector<Region> parts{{{{{corners}, {}}}}};
+    const auto movedBy = [](Vertex v, const MovedSide& side) {
+        return Vertex{v.x + side.nx * side.by, v.y + side.ny * side.by};
+    };
+    const auto add = [&](std::vector<Vertex> part) {
+        parts.push_back({{{{std::move(part)}, {}}}});
+    };
+    for (std::size_t i = 0; i < n; ++i) {
+        const MovedSide& side = sides[i];
+        const MovedSide& next = sides[(i + 1) % n];
+        const Vertex a = corners[i];
+        const Vertex b = corners[(i + 1) % n];
+        add({a, b, movedBy(b, side), movedBy(a, side)});
+        if ((side.nx * next.ny - side.ny * next.nx) * turn > 0) {
+            std::vector<Vertex> wedge{b, movedBy(b, side)};
+            addCorner(wedge, b, side, next, turn);
+            wedge.push_back(movedBy(b, next));
+            add(std::move(wedge));
+        }
+    }
+    // One outline; pockets that close up are not cut out of a mat.
+    Region swept = united(parts);
+    std::vector<Vertex> outline =
+        std::move(std::ranges::max_element(swept.parts, {}, [](const PolygonWithHoles& part) {
+                      return std::abs(signedArea(part.outer.corners));
+                  })->outer.corners);
+    if ((signedArea(outline) < 0) != (turn < 0)) {
+        std::ranges::reverse(outline);
+    }
+    return withoutStraightOnes(outline);
+}
+
 }  // namespace
 
 std::vector<Vertex> grownPolygon(const std::vector<Vertex>& corners, double border, double bottom) {
     const double turn = signedArea(corners) < 0 ? -1 : 1;
+    const std::size_t n = corners.size();
     const std::vector<MovedSide> sides = movedSides(corners, border, bottom);
     std::vector<Vertex> out;
-    out.reserve(corners.size());
-    for (std::size_t i = 0; i < corners.size(); ++i) {
-        addCorner(out, corners[i], sides[(i + sides.size() - 1) % sides.size()], sides[i], turn);
+    std::vector<std::size_t> firsts;  // where each corner's points start in `out`
+    for (std::size_t i = 0; i < n; ++i) {
+        firsts.push_back(out.size());
+        addCorner(out, corners[i], sides[(i + n - 1) % n], sides[i], turn);
     }
-    return out;
+    if (isConvex(sides, turn)) {
+        return out;
+    }
+    firsts.push_back(out.size());
+    bool turnedRound = false;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Vertex from = out[firsts[i + 1] - 1];
+        const Vertex to = out[firsts[i + 1] % out.size()];
+        // Along the side its direction is its outward one turned back by a quarter.
+        const double along = (from.x - to.x) * sides[i].ny + (to.y - from.y) * sides[i].nx;
+        turnedRound = turnedRound || along * turn < 0;
+    }
+    return turnedRound || meetsItself(out) ? sweptOutline(corners, sides, turn) : out;
 }
 
 }  // namespace matwright
