@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/measure/length_text.h"
+#include "core/sketch/utf8.h"
 
 namespace matwright {
 
@@ -131,33 +132,6 @@ std::optional<Error> findFaultOfPhotoParts(const Piece& piece, const std::string
     return findFaultOfMats(piece, where);
 }
 
-bool isContinuation(char c) {
-    return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
-}
-
-// Length in bytes of the well-formed UTF-8 sequence at the front, 0 where there is none (RFC 3629).
-std::size_t sequenceLength(std::string_view text) {
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-    const unsigned char lead = byte(0);
-    if (lead < 0x80) {
-        return 1;
-    }
-    const std::size_t length = lead >= 0xC2 && lead <= 0xDF   ? 2
-                               : (lead & 0xF0) == 0xE0        ? 3
-                               : lead >= 0xF0 && lead <= 0xF4 ? 4
-                                                              : 0;
-    if (length == 0 || text.size() < length ||
-        !std::ranges::all_of(text.substr(1, length - 1), isContinuation)) {
-        return 0;
-    }
-    const bool overlong = (lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xF0 && byte(1) < 0x90);
-    const bool surrogate = lead == 0xED && byte(1) >= 0xA0;
-    const bool tooHigh = lead == 0xF4 && byte(1) >= 0x90;
-    // U+FFFE and U+FFFF cannot stand in XML 1.0.
-    const bool notACharacter = lead == 0xEF && byte(1) == 0xBF && byte(2) >= 0xBE;
-    return overlong || surrogate || tooHigh || notACharacter ? 0 : length;
-}
-
 }  // namespace
 
 bool isValidText(std::string_view text, bool lineBreaksAllowed) {
@@ -165,7 +139,7 @@ bool isValidText(std::string_view text, bool lineBreaksAllowed) {
         return false;
     }
     while (!text.empty()) {
-        const std::size_t length = sequenceLength(text);
+        const std::size_t length = utf8SequenceLength(text);
         if (length == 0) {
             return false;
         }
