@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "core/sketchfile/sketch_file.h"
+
+namespace matwright {
+
+Result<LoadedSketch> loadSketch(FileStore& store, const std::filesystem::path& path) {
+    const auto bytes = store.read(path, maxSketchFileBytes);
+    if (!bytes) {
+        return std::unexpected(bytes.error());
+    }
+    auto loaded = readSketch(*bytes);
+    if (!loaded) {
+        Error& error = loaded.error();
+        error.where = error.where.empty() ? path.string() : path.string() + ", " + error.where;
+    }
+    return loaded;
+}
+
+Result<void> saveSketch(FileStore& store, const std::filesystem::path& path, const Sketch& sketch) {
+    const std::string bytes = writeSketch(sketch);
+    if (bytes.size() > maxSketchFileBytes) {
+        return std::unexpected(Error{
+            ErrorCode::TooLarge,
+            fmt::format("The file was not saved: the sketch would take more than the {} MB that "
+                        "can be opened again. Shorten its notes or split it in two.",
+                        maxSketchFileBytes / (1024 * 1024)),
+            path.string()});
+    }
+    return store.replace(path, bytes);
+}
+
+}  // namespace matwright
