@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/checks_panel.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QListWidget>
+#include <QPainter>
+#include <QVBoxLayout>
+#include <QtConcurrent>
+
+#include "app/panels/section.h"
+#include "app/panels/tint.h"
+
+namespace matwright::app {
+
+namespace {
+
+// A triangle with a bar and a dot, readable in both themes.
+QIcon findingIcon(const QPalette& palette) {
+    constexpr int side = 20;
+    QPixmap picture(side * 2, side * 2);
+    picture.setDevicePixelRatio(2);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const bool light = palette.color(QPalette::Base).lightness() > 127;
+    const QColor colour = light ? QColor(0x8A, 0x5A, 0x00) : QColor(0xF2, 0xC1, 0x5B);
+    painter.setPen(QPen(colour, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPolygon(QPolygonF{{10, 3}, {17.5, 16.5}, {2.5, 16.5}});
+    painter.drawLine(QPointF(10, 8), QPointF(10, 11.5));
+    painter.drawPoint(QPointF(10, 14));
+    return QIcon(picture);
+}
+
+}  // namespace
+
+ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_settings(settings),
+      m_nothing(new TintedLabel(Tint::Quiet, tr("Nothing to mend."), this)),
+      m_list(new QListWidget(this)) {
+    setAccessibleName(tr("Checks"));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(10, 8, 10, 8);
+    layout->addWidget(m_nothing);
+    layout->addWidget(m_list, 1);
+    m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_list->setAccessibleName(tr("Findings"));
+    m_list->setWordWrap(true);
+    m_list->setIconSize({20, 20});
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setResizeMode(QListView::Adjust);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setSpacing(1);
+    m_list->hide();
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(restMs);
+    connect(&m_rest, &QTimer::timeout, this, &ChecksPanel::start);
+    connect(&m_run, &QFutureWatcherBase::finished, this, &ChecksPanel::finished);
+    connect(&settings, &SettingsStore::changed, this, &ChecksPanel::ask);
+    connect(&session, &Session::changed, this, [this](const Change& change) {
+        if (change.has(Change::Pieces) || change.has(Change::Page)) {
+            ask();
+        }
+    });
+    connect(m_list, &QListWidget::itemClicked, this, &ChecksPanel::choose);
+    connect(m_list, &QListWidget::itemActivated, this, &ChecksPanel::choose);
+    ask();
+}
+
+CheckSettings ChecksPanel::checkSettings() const {
+    return {m_settings.value().trimmerStep, m_settings.value().scale};
+}
+
+void ChecksPanel::ask() {
+    m_outdated = m_run.isRunning();
+    m_rest.start();
+}
+
+void ChecksPanel::start() {
+    if (m_run.isRunning()) {
+        m_outdated = true;
+        return;
+    }
+    m_outdated = false;
+    m_run.setFuture(QtConcurrent::run([sketch = m_session.sketch(), settings = checkSettings()] {
+        return checkSketch(sketch, settings);
+    }));
+}
+
+void ChecksPanel::finished() {
+    if (m_outdated) {
+        if (!m_rest.isActive()) {
+            start();
+        }
+        return;
+    }
+    m_findings = m_run.result();
+    showFindings();
+    emit countChanged(static_cast<int>(m_findings.size()));
+}
+
+void ChecksPanel::showFindings() {
+    const int row = m_list->currentRow();
+    const QIcon icon = findingIcon(palette());
+    m_list->clear();
+    for (const CheckFinding& finding : m_findings) {
+        auto* item = new QListWidgetItem(icon, QString::fromStdString(finding.sentence), m_list);
+        item->setToolTip(tr("Click to select the piece."));
+    }
+    m_list->setCurrentRow(qMin(row, m_list->count() - 1));
+    m_list->setVisible(!m_findings.empty());
+    m_nothing->setVisible(m_findings.empty());
+}
+
+void ChecksPanel::choose(const QListWidgetItem* item) {
+    const auto row = static_cast<std::size_t>(m_list->row(item));
+    if (row >= m_findings.size()) {
+        return;
+    }
+    const std::vector<PieceId> pieces = m_findings[row].pieces;
+    m_session.select({pieces.begin(), pieces.end()});
+    if (!pieces.empty() && matwright::find(m_session.sketch(), pieces.front())) {
+        emit revealRequested(pieces.front());
+    }
+}
+
+}  // namespace matwright::app

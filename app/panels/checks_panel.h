@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QFutureWatcher>
+#include <QTimer>
+#include <QWidget>
+#include <vector>
+
+#include "app/editing/session.h"
+#include "app/settings/settings.h"
+#include "core/checks/checks.h"
+
+class QLabel;
+class QListWidget;
+class QListWidgetItem;
+
+namespace matwright::app {
+
+// What a person may want to mend, one sentence a line. Kept up to date in the background: a change
+// is checked once the sketch has rested for restMs, on a worker, and of overlapping runs only the
+// latest counts. A click or Enter selects the pieces.
+class ChecksPanel final : public QWidget {
+    Q_OBJECT
+
+  public:
+    static constexpr int restMs = 150;
+
+    // Both must outlive the panel.
+    ChecksPanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+
+    const std::vector<CheckFinding>& findings() const { return m_findings; }
+
+  signals:
+    // Fresh findings are shown.
+    void countChanged(int count);
+    void revealRequested(matwright::PieceId id);
+
+  private:
+    void ask();
+    void start();
+    void finished();
+    void showFindings();
+    void choose(const QListWidgetItem* item);
+    CheckSettings checkSettings() const;
+
+    Session& m_session;
+    SettingsStore& m_settings;
+    QLabel* m_nothing;
+    QListWidget* m_list;
+    QTimer m_rest;
+    QFutureWatcher<std::vector<CheckFinding>> m_run;
+    bool m_outdated = false;  // something changed while a run was on its way
+    std::vector<CheckFinding> m_findings;
+};
+
+}  // namespace matwright::app

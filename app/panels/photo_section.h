@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/panels/piece_section.h"
+
+class QComboBox;
+class QPushButton;
+
+namespace matwright::app {
+
+// Print size and trim of the selected photo slots; hidden unless all selected are photo slots.
+class PhotoSection final : public PieceSection {
+    Q_OBJECT
+
+  public:
+    PhotoSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    void showPieces(Pieces pieces) override;
+    // Other pieces are selected now: a wish for a custom size was meant for the ones before.
+    void forgetWishes() { m_customAsked = false; }
+
+  private:
+    void fillPrints(Pieces pieces);
+    void fillTrims(Pieces pieces);
+    void showCustom(bool shown);
+    void printChosen(int index);
+    void trimChosen(int index);
+    void setPrint(const PieceChange& set, int gesture, TypedField* field);
+
+    QComboBox* m_print;
+    LengthField* m_printWidth;
+    LengthField* m_printHeight;
+    QComboBox* m_trim;
+    QPushButton* m_trimToPrint;
+    bool m_customAsked = false;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/editing/session.h"
+#include "app/settings/settings.h"
+
+class QLabel;
+
+namespace matwright::app {
+
+class PhotoSection;
+class PieceSection;
+class TintedLabel;
+
+// The figures of the selected piece, or what several selected pieces have in common, to be read and
+// changed. Every change is one undo step; steps and typing that follow each other closely are one
+// together. Without a selection it says what to select.
+class PiecePanel final : public QWidget {
+    Q_OBJECT
+
+  public:
+    // Both must outlive the panel.
+    PiecePanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+
+  private:
+    void build(SettingsStore& settings);
+    void sessionChanged(const Change& change);
+    void refresh();
+    void showHead(const std::vector<const Piece*>& pieces);
+    void forgetTyping();
+
+    Session& m_session;
+    QLabel* m_title;
+    TintedLabel* m_subtitle;
+    PhotoSection* m_photo = nullptr;
+    std::vector<PieceSection*> m_sections;
+    Session::Selection m_shown;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/panels/piece_section.h"
+
+class QCheckBox;
+
+namespace matwright::app {
+
+class NoteField;
+class TextField;
+
+// Paper, name, note and the lock.
+class WordsSection final : public PieceSection {
+    Q_OBJECT
+
+  public:
+    WordsSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    void showPieces(Pieces pieces) override;
+
+  private:
+    TextField* m_paper;
+    TextField* m_name;
+    NoteField* m_note;
+    QCheckBox* m_locked;
+};
+
+}  // namespace matwright::app
