@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/drags/snapping.h"
+
+#include <algorithm>
+
+namespace matwright::app {
+
+namespace {
+
+constexpr double shortestReach = 5;  // view pixels
+constexpr double longestReach = 10;
+
+bool sameGap(const SnapGap& a, const SnapGap& b) {
+    return a.axis == b.axis && a.from == b.from && a.to == b.to;
+}
+
+}  // namespace
+
+Snapping::Snapping(const DragHost& host, const Sketch& sketch, std::span<const PieceId> moving)
+    : m_host(host),
+      m_context(sketch, moving),
+      m_settings(host.settings().snap),
+      m_isOn(host.settings().snapOn) {
+    m_settings.scale = host.settings().scale;
+}
+
+bool Snapping::isOn(const Pointer& now) const {
+    return m_isOn && !now.has(Qt::AltModifier);
+}
+
+SnapResult Snapping::at(const SnapBox& box, const SnapEdges& edges, const Pointer& now) const {
+    if (!isOn(now)) {
+        return {};
+    }
+    SnapSettings settings = m_settings;
+    const Viewport& viewport = m_host.viewport();
+    settings.reach = std::clamp(settings.reach, viewport.toLength(shortestReach),
+                                viewport.toLength(longestReach));
+    return snap(m_context, box, edges, settings);
+}
+
+std::vector<SnapGap> Snapping::gaps(const Rect& box, const SnapResult& snap) const {
+    std::vector<SnapGap> gaps;
+    const auto add = [&gaps](const std::vector<SnapGap>& more) {
+        for (const SnapGap& gap : more) {
+            const auto same = [&gap](const SnapGap& other) { return sameGap(gap, other); };
+            if (gap.from < gap.to && std::ranges::none_of(gaps, same)) {
+                gaps.push_back(gap);
+            }
+        }
+    };
+    for (const auto& candidate : {snap.horizontal, snap.vertical}) {
+        if (candidate) {
+            add(candidate->gaps);
+        }
+    }
+    add(gapsAround(m_context, box));
+    return gaps;
+}
+
+QString placeReadout(const Rect& bounds, Scale scale) {
+    return QCoreApplication::translate("Canvas", "left %1 · top %2")
+        .arg(QString::fromStdString(figureText(bounds.left(), scale)),
+             QString::fromStdString(figureText(bounds.top(), scale)));
+}
+
+QString sizeReadout(Size size, Scale scale) {
+    return QString::fromStdString(sizeText(size, scale));
+}
+
+QString angleReadout(Angle angle) {
+    return QString::number(angle.toDegrees(), 'g', 6) + QChar(0x00B0);
+}
+
+}  // namespace matwright::app

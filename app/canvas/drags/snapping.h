@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "app/canvas/drags/drag.h"
+#include "core/snap/snap.h"
+
+namespace matwright::app {
+
+// Snapping for one drag: the still surroundings, taken once when it starts, and the settings that
+// hold for it.
+class Snapping {
+  public:
+    Snapping(const DragHost& host, const Sketch& sketch, std::span<const PieceId> moving);
+
+    // Nothing while snapping is off or Alt is held. The reach follows the zoom, so that a snap
+    // never jumps far on the screen nor needs a steadier hand than a mouse allows.
+    SnapResult at(const SnapBox& box, const SnapEdges& edges, const Pointer& now) const;
+    bool isOn(const Pointer& now) const;
+    // The step that unsnapped places and sides are rounded to while snapping is on: the scale's.
+    Length step() const { return stepOf(m_settings.scale); }
+
+    // The gaps the snaps speak of, then the live distances to the neighbours that differ from them.
+    std::vector<SnapGap> gaps(const Rect& box, const SnapResult& snap) const;
+
+  private:
+    const DragHost& m_host;
+    SnapContext m_context;
+    SnapSettings m_settings;
+    bool m_isOn;
+};
+
+// "left 1 1/2 · top 2"
+QString placeReadout(const Rect& bounds, Scale scale);
+// "3 × 4 in"
+QString sizeReadout(Size size, Scale scale);
+// "12.5°"
+QString angleReadout(Angle angle);
+
+}  // namespace matwright::app

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QPixmap>
+#include <QRegion>
+#include <set>
+
+#include "app/canvas/page_painter.h"
+
+class QPainter;
+
+namespace matwright::app {
+
+// Cached pictures of the sketch in the size of the view, so that hovering, selecting, scrolling and
+// dragging cost the same with two pieces and with two thousand.
+//
+// The whole page is one layer, mended only where something changed. While pieces are being dragged
+// two more stand in for it: what lies under the topmost of them, and what lies over it. (Still
+// pieces between two dragged ones count as under.) All are device pixels.
+class PageLayers {
+  public:
+    explicit PageLayers(const QPalette& palette) : m_palette(palette) {}
+
+    // Everything has to be painted anew at the next prepare().
+    void invalidate();
+    // This part of the view has to.
+    void invalidate(const QRegion& area) { m_dirty += area; }
+    void setPalette(const QPalette& palette);
+
+    // Pieces that are not part of the still picture from now on; an empty set ends that.
+    void lift(std::set<PieceId> pieces);
+    bool isLifting() const { return !m_lifted.empty(); }
+
+    // Makes the layers fit the view: paints what is missing or dirty, shifts what was scrolled.
+    // `size` in logical pixels.
+    void prepare(const Sketch& sketch, const Viewport& viewport, QSize size,
+                 double devicePixelRatio);
+
+    void drawUnder(QPainter& painter, const QRegion& area) const;
+    void drawOver(QPainter& painter, const QRegion& area) const;
+
+    // How often a layer was painted from nothing, and how many times in part: for tests that a drag
+    // paints neither.
+    int rebuilds() const { return m_rebuilds; }
+    int mends() const { return m_mends; }
+
+  private:
+    void rebuildWhole(const Sketch& sketch, QSize size, double devicePixelRatio);
+    void shiftTo(const Viewport& viewport);
+    void mendWhole(const Sketch& sketch);
+    void buildLifted(const Sketch& sketch);
+    void paintInto(QPixmap& layer, const Sketch& sketch, const QRegion& area,
+                   const PieceFilter& wanted, bool withPaper) const;
+
+    QPalette m_palette;
+    QPixmap m_whole;
+    QPixmap m_under;
+    QPixmap m_over;
+    Viewport m_viewport;
+    QRegion m_dirty;
+    std::set<PieceId> m_lifted;
+    bool m_isValid = false;
+    bool m_hasLiftedLayers = false;
+    int m_rebuilds = 0;
+    int m_mends = 0;
+};
+
+}  // namespace matwright::app

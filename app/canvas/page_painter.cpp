@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/page_painter.h"
+
+#include <QPainter>
+
+#include "app/rendering/paint.h"
+#include "core/picture/picture.h"
+
+namespace matwright::app {
+
+namespace {
+
+// Lines on the paper keep their colours in both themes: the paper is white in both.
+constexpr QColor paperColour(255, 255, 255);
+constexpr QColor marginColour(188, 196, 204);
+constexpr QColor foldColour(226, 230, 234);
+
+void paintShadow(QPainter& painter, const QRectF& page) {
+    painter.setPen(Qt::NoPen);
+    for (int step = 3; step > 0; --step) {
+        painter.setBrush(QColor(0, 0, 0, 14));
+        painter.drawRoundedRect(page.adjusted(-step, -step + 1, step, step + 1), step, step);
+    }
+}
+
+}  // namespace
+
+QColor surroundingsColour(const QPalette& palette) {
+    const QColor window = palette.color(QPalette::Window);
+    return window.lightness() < 128 ? window.darker(125) : window.darker(108);
+}
+
+void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewport,
+                const QPalette& palette, const QRectF& area) {
+    painter.fillRect(area, surroundingsColour(palette));
+    const QRectF whole = viewport.toView(surface(setup));
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintShadow(painter, whole);
+    painter.fillRect(whole, foldColour);
+    for (const Rect& page : pages(setup)) {
+        painter.fillRect(viewport.toView(page), paperColour);
+    }
+    QPen pen(marginColour, 1, Qt::DashLine);
+    pen.setCosmetic(true);
+    painter.setPen(pen);
+    painter.setBrush(Qt::NoBrush);
+    for (const Rect& inside : insideMargins(setup)) {
+        painter.drawRect(viewport.toView(inside));
+    }
+}
+
+void paintPieces(QPainter& painter, const Sketch& sketch, const Viewport& viewport,
+                 const QRegion& area, const PieceFilter& wanted) {
+    for (const PieceId id : sketch.order) {
+        const Piece& piece = sketch.pieces.at(id);
+        if (wanted(id) && area.intersects(paintedRect(piece, viewport))) {
+            paintPiece(painter, piece, viewport);
+        }
+    }
+}
+
+void paintPiece(QPainter& painter, const Piece& piece, const Viewport& viewport) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setTransform(viewport.transform(), true);
+    for (const DrawingItem& item : pieceItems(piece, true)) {
+        paintItem(painter, item);
+    }
+    painter.restore();
+}
+
+QRect paintedRect(const Piece& piece, const Viewport& viewport) {
+    return paintedRect(outermostBounds(piece), viewport);
+}
+
+QRect paintedRect(const Rect& outermostBounds, const Viewport& viewport) {
+    return viewport.toView(outermostBounds).toAlignedRect().adjusted(-3, -3, 3, 3);
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QPalette>
+#include <QRegion>
+#include <functional>
+
+#include "app/canvas/viewport.h"
+#include "core/sketch/sketch.h"
+
+class QPainter;
+
+namespace matwright::app {
+
+// Paints the still picture of a sketch: surroundings, paper, margin lines and pieces. Works in view
+// coordinates; only pieces that touch `area` are drawn. The caller clips.
+
+// The colour around the page, from the palette.
+QColor surroundingsColour(const QPalette& palette);
+
+void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewport,
+                const QPalette& palette, const QRectF& area);
+
+using PieceFilter = std::function<bool(PieceId)>;
+// Bottom to top; pieces the filter refuses are left out.
+void paintPieces(QPainter& painter, const Sketch& sketch, const Viewport& viewport,
+                 const QRegion& area, const PieceFilter& wanted);
+void paintPiece(QPainter& painter, const Piece& piece, const Viewport& viewport);
+
+// Everything that painting the piece may touch in the view, anti-aliased edges included.
+QRect paintedRect(const Piece& piece, const Viewport& viewport);
+// The same from its outermost bounds.
+QRect paintedRect(const Rect& outermostBounds, const Viewport& viewport);
+
+}  // namespace matwright::app

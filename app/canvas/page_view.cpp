@@ -1,0 +1,335 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/page_view.h"
+
+#include <QApplication>
+#include <QContextMenuEvent>
+#include <QDropEvent>
+#include <QScreen>
+#include <algorithm>
+#include <utility>
+
+#include "app/canvas/accessible_page.h"
+#include "app/canvas/hit_test.h"
+#include "app/canvas/tools/select_tool.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr double smallestZoom = 0.05;
+constexpr double largestZoom = 32;
+constexpr double keptInView = 64;  // pixels of the page that cannot be scrolled away
+constexpr double fitPadding = 28;
+
+// The order of the pieces that the change did not touch.
+std::vector<PieceId> without(const std::vector<PieceId>& order, const std::set<PieceId>& touched) {
+    std::vector<PieceId> rest;
+    std::ranges::copy_if(order, std::back_inserter(rest),
+                         [&touched](PieceId id) { return !touched.contains(id); });
+    return rest;
+}
+
+}  // namespace
+
+PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_settings(settings),
+      m_layers(palette()),
+      m_tool(std::make_unique<SelectTool>(dragHost())),
+      m_keys(*this) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
+    setAcceptDrops(true);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setMinimumSize(120, 120);
+    setAccessibleName(tr("Page"));
+    setAccessibleDescription(
+        tr("Tab goes from piece to piece, the arrow keys move the selected piece."));
+    installPageAccessibility();
+    connect(&session, &Session::changed, this, &PageView::onSessionChanged);
+    connect(&settings, &SettingsStore::changed, this, [this] {
+        refreshOverlay();
+        emit viewChanged();
+    });
+    forgetBounds();
+}
+
+PageView::~PageView() = default;
+
+void PageView::forgetBounds() {
+    m_bounds.clear();
+    m_content = surface(m_session.sketch().page);
+    for (const auto& [id, piece] : m_session.sketch().pieces) {
+        const Rect bounds = outermostBounds(piece);
+        m_bounds.emplace(id, bounds);
+        m_content = m_content.united(bounds);
+    }
+    m_order = m_session.sketch().order;
+}
+
+// ---- the sketch has changed
+
+void PageView::onSessionChanged(const Change& change) {
+    if (change.has(Change::Pieces) || change.has(Change::Page)) {
+        if (!m_isPerforming) {
+            cancelDrag();  // what it started from is gone
+        }
+        if (change.kinds == Change::Everything) {
+            m_hovered = {};
+            m_layers.invalidate();
+            forgetBounds();
+            fitPage();
+        } else if (change.has(Change::Page)) {
+            m_layers.invalidate();
+            forgetBounds();
+            if (m_followsFit) {
+                fitPage();
+            }
+        } else {
+            onPiecesChanged(change);
+        }
+        update();
+        emit viewChanged();
+    }
+    refreshOverlay();
+    emit extentChanged();
+    announceChange(*this, change);
+}
+
+void PageView::onPiecesChanged(const Change& change) {
+    const Sketch& sketch = m_session.sketch();
+    const bool reordered = change.pieces.empty() ||
+                           without(m_order, change.pieces) != without(sketch.order, change.pieces);
+    if (reordered) {
+        m_layers.invalidate();
+    }
+    for (const PieceId id : change.pieces) {
+        if (const auto before = m_bounds.find(id); before != m_bounds.end()) {
+            m_layers.invalidate(paintedRect(before->second, m_viewport));
+        }
+        if (const Piece* piece = matwright::find(sketch, id)) {
+            m_layers.invalidate(paintedRect(*piece, m_viewport));
+        }
+    }
+    forgetBounds();
+}
+
+// ---- zoom and scroll
+
+double PageView::screenPixelsPerInch() const {
+    if (m_settings.value().screenPpi > 0) {
+        return m_settings.value().screenPpi / devicePixelRatioF();
+    }
+    const double said = screen() ? screen()->physicalDotsPerInch() : 0;
+    return said >= minScreenPpi && said <= maxScreenPpi ? said : 96;
+}
+
+double PageView::zoom() const {
+    return m_viewport.pixelsPerInch() / screenPixelsPerInch();
+}
+
+QRectF PageView::originRange() const {
+    const QRectF content = Viewport(m_viewport.pixelsPerTick(), {}).toView(m_content);
+    const QPointF low(keptInView - content.right(), keptInView - content.bottom());
+    const QPointF high(width() - keptInView - content.left(),
+                       height() - keptInView - content.top());
+    return QRectF(low, QPointF(std::max(low.x(), high.x()), std::max(low.y(), high.y())));
+}
+
+void PageView::setViewport(const Viewport& viewport) {
+    m_followsFit = false;
+    applyViewport(viewport);
+}
+
+void PageView::applyViewport(const Viewport& wanted) {
+    const Viewport before = m_viewport;
+    m_viewport = wanted;
+    const QRectF range = originRange();
+    const QPointF origin(std::clamp(wanted.origin().x(), range.left(), range.right()),
+                         std::clamp(wanted.origin().y(), range.top(), range.bottom()));
+    m_viewport = Viewport(wanted.pixelsPerTick(), origin).aligned(devicePixelRatioF());
+    if (m_viewport == before) {
+        return;
+    }
+    if (isDragging()) {
+        updateDrag(pointerAt(m_pointer.view, m_pointer.modifiers));
+    }
+    refreshOverlay();
+    update();
+    emit viewChanged();
+}
+
+void PageView::zoomTo(double zoom, QPointF anchor) {
+    const double limited = std::clamp(zoom, smallestZoom, largestZoom);
+    const double perTick =
+        limited * screenPixelsPerInch() / static_cast<double>(Length::ticksPerInch);
+    setViewport(m_viewport.zoomedTo(perTick, anchor));
+}
+
+void PageView::fitArea(const Rect& area) {
+    const Viewport fitted = Viewport::fitting(area, size(), fitPadding);
+    const double perTick = screenPixelsPerInch() / static_cast<double>(Length::ticksPerInch);
+    const double limited =
+        std::clamp(fitted.pixelsPerTick(), smallestZoom * perTick, largestZoom * perTick);
+    setViewport(fitted.zoomedTo(limited, viewRect().center()));
+}
+
+void PageView::fitPage() {
+    fitArea(surface(m_session.sketch().page));
+    m_followsFit = true;
+}
+
+void PageView::reveal(const Rect& area) {
+    const QRectF box = m_viewport.toView(area).adjusted(-24, -24, 24, 24);
+    const auto shift = [](double low, double high, double end) {
+        if (high - low > end) {
+            return end / 2 - (low + high) / 2;
+        }
+        return low < 0 ? -low : std::min(0.0, end - high);
+    };
+    const QPointF by(shift(box.left(), box.right(), width()),
+                     shift(box.top(), box.bottom(), height()));
+    if (!by.isNull()) {
+        setViewport(m_viewport.scrolled(by));
+    }
+}
+
+void PageView::revealPiece(PieceId id) {
+    if (const Piece* piece = matwright::find(m_session.sketch(), id)) {
+        m_session.select({id});
+        reveal(outermostBounds(*piece));
+    }
+}
+
+void PageView::resizeEvent(QResizeEvent*) {
+    if (m_followsFit) {
+        fitPage();
+    } else {
+        applyViewport(m_viewport);
+    }
+    refreshOverlay();
+    emit viewChanged();
+}
+
+void PageView::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange) {
+        m_layers.setPalette(palette());
+    }
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        refreshOverlay();
+        update();
+    }
+    QWidget::changeEvent(event);
+}
+
+// ---- drags
+
+Pointer PageView::pointerAt(QPointF view, Qt::KeyboardModifiers modifiers) const {
+    return {view, m_viewport.toPage(view), modifiers};
+}
+
+void PageView::useTool(std::unique_ptr<Tool> tool) {
+    cancelDrag();
+    m_tool = std::move(tool);
+    updateCursor();
+    emit hint(m_tool->hint(m_pointer, m_handles));
+}
+
+void PageView::startDrag(std::unique_ptr<Drag> drag, const Pointer& at, Qt::MouseButton button) {
+    m_drag = std::move(drag);
+    m_press = at;
+    m_dragButton = button;
+    m_hasMoved = false;
+    updateCursor();
+}
+
+void PageView::updateDrag(const Pointer& now) {
+    if (m_drop) {
+        m_drop->update(now);
+    } else if (m_drag && m_hasMoved) {
+        m_drag->update(now);
+    }
+}
+
+void PageView::finishDrag() {
+    const auto drag = std::move(m_drag);
+    m_dragButton = Qt::NoButton;
+    const quint64 before = m_session.revision();
+    m_isPerforming = true;
+    if (std::exchange(m_hasMoved, false)) {
+        drag->finish();
+    } else {
+        m_tool->click(m_press);
+    }
+    m_isPerforming = false;
+    showPreview({});
+    updateCursor();
+    if (m_tool->isForOneUse() && m_session.revision() != before) {
+        emit toolDone();
+    }
+}
+
+bool PageView::cancelDrag() {
+    if (!m_drag && !m_drop) {
+        return false;
+    }
+    m_drop.reset();
+    if (const auto drag = std::move(m_drag); drag && m_hasMoved) {
+        drag->abort();
+    }
+    m_dragButton = Qt::NoButton;
+    m_hasMoved = false;
+    showPreview({});
+    updateCursor();
+    return true;
+}
+
+void PageView::scrollTo(const Viewport& viewport) {
+    setViewport(viewport);
+}
+
+void PageView::perform(const Edit& edit, const QString& label, bool selectAdded, int gesture) {
+    const bool outer = std::exchange(m_isPerforming, true);
+    const auto done = selectAdded ? m_session.performAndSelectAdded(edit, label)
+                                  : m_session.perform(edit, label, gesture);
+    m_isPerforming = outer;
+    if (!done) {
+        emit hint(QString::fromStdString(done.error().text()));
+    }
+}
+
+void PageView::hoverAt(const Pointer& at) {
+    const PieceId id = topPieceAt(m_session.sketch(), at.page, m_viewport.toLength(pickReach));
+    if (std::exchange(m_hovered, id) != id) {
+        refreshOverlay();
+    }
+    updateCursor();
+    emit hint(m_tool->hint(at, m_handles));
+}
+
+void PageView::updateCursor() {
+    Qt::CursorShape shape = m_tool->cursor(m_pointer, m_handles);
+    if (m_drag) {
+        shape = m_drag->cursor();
+    } else if (m_isSpaceHeld) {
+        shape = Qt::OpenHandCursor;
+    }
+    if (cursor().shape() != shape) {
+        setCursor(shape);
+    }
+}
+
+std::optional<Rect> PageView::extent() const {
+    if (m_preview.extent) {
+        return m_preview.extent;
+    }
+    std::optional<Rect> extent;
+    for (const PieceId id : m_session.selection()) {
+        const Rect bounds = trimBounds(m_session.sketch().pieces.at(id));
+        extent = extent ? extent->united(bounds) : bounds;
+    }
+    return extent;
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: MIT
+// The events of PageView: mouse, wheel, keys, drag and drop.
+#include <QApplication>
+#include <QContextMenuEvent>
+#include <QDropEvent>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <cmath>
+
+#include "app/canvas/drags/drop_drag.h"
+#include "app/canvas/drags/pan_drag.h"
+#include "app/canvas/hit_test.h"
+#include "app/canvas/page_view.h"
+#include "app/editing/piece_mime.h"
+
+namespace matwright::app {
+
+namespace {
+
+// How far a press may stray and still be a click.
+constexpr double clickSlack = 4;
+constexpr double zoomPerNotch = 1.2;
+constexpr double pixelsPerNotch = 60;
+
+}  // namespace
+
+void PageView::mousePressEvent(QMouseEvent* event) {
+    if (m_drag) {
+        return;  // a second button does not disturb a drag
+    }
+    m_pointer = pointerAt(event->position(), event->modifiers());
+    const bool pans =
+        event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && m_isSpaceHeld);
+    if (pans) {
+        startDrag(std::make_unique<PanDrag>(dragHost(), m_pointer), m_pointer, event->button());
+    } else if (event->button() == Qt::LeftButton) {
+        startDrag(m_tool->press(m_pointer, m_handles), m_pointer, event->button());
+    }
+}
+
+void PageView::mouseMoveEvent(QMouseEvent* event) {
+    m_pointer = pointerAt(event->position(), event->modifiers());
+    emit pointerInView(m_pointer.view);
+    emit pointerMoved(m_pointer.page);
+    if (!m_drag) {
+        hoverAt(m_pointer);
+        return;
+    }
+    if (!m_hasMoved) {
+        const QPointF off = m_pointer.view - m_press.view;
+        m_hasMoved = std::hypot(off.x(), off.y()) >= clickSlack;
+    }
+    updateDrag(m_pointer);
+}
+
+void PageView::mouseReleaseEvent(QMouseEvent* event) {
+    if (!m_drag || event->button() != m_dragButton) {
+        return;
+    }
+    m_pointer = pointerAt(event->position(), event->modifiers());
+    updateDrag(m_pointer);
+    if (!m_hasMoved && event->button() == Qt::MiddleButton) {
+        cancelDrag();
+    } else {
+        finishDrag();
+    }
+    hoverAt(m_pointer);
+}
+
+void PageView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton) {
+        return;
+    }
+    const PieceId id = m_session.onlySelected();
+    if (id != PieceId{} && m_hovered != PieceId{}) {
+        emit pieceActivated(id);
+    }
+}
+
+void PageView::wheelEvent(QWheelEvent* event) {
+    const QPointF pixels = event->pixelDelta().isNull()
+                               ? QPointF(event->angleDelta()) / 120 * pixelsPerNotch
+                               : QPointF(event->pixelDelta());
+    if (event->modifiers().testFlag(Qt::ControlModifier)) {
+        const double notches = event->angleDelta().y() / 120.0;
+        zoomTo(zoom() * std::pow(zoomPerNotch, notches), event->position());
+    } else if (event->modifiers().testFlag(Qt::ShiftModifier)) {
+        setViewport(m_viewport.scrolled(pixels.transposed()));
+    } else {
+        setViewport(m_viewport.scrolled(pixels));
+    }
+    event->accept();
+}
+
+bool PageView::event(QEvent* event) {
+    if (event->type() == QEvent::NativeGesture) {
+        const auto* gesture = static_cast<QNativeGestureEvent*>(event);
+        if (gesture->gestureType() == Qt::ZoomNativeGesture) {
+            zoomTo(zoom() * (1 + gesture->value()), gesture->position());
+            return true;
+        }
+    }
+    if (event->type() == QEvent::ShortcutOverride) {
+        // Space and the piece keys belong to the page while it has the focus.
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Space || (m_drag && key->key() == Qt::Key_Escape)) {
+            event->accept();
+        }
+    }
+    return QWidget::event(event);
+}
+
+void PageView::keyPressEvent(QKeyEvent* event) {
+    const bool isModifier = event->key() == Qt::Key_Shift || event->key() == Qt::Key_Control ||
+                            event->key() == Qt::Key_Alt;
+    if (isModifier) {
+        m_pointer.modifiers = event->modifiers();
+        updateDrag(m_pointer);
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        if (!cancelDrag()) {
+            m_tool->isForOneUse() ? emit toolDone() : m_session.clearSelection();
+        }
+        return;
+    }
+    if (m_drag) {
+        return;  // keys would change what is being dragged
+    }
+    if (event->key() == Qt::Key_Space) {
+        m_isSpaceHeld = true;
+        updateCursor();
+        return;
+    }
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (m_tool->isForOneUse()) {
+            emit pieceWanted();
+        } else if (m_session.onlySelected() != PieceId{}) {
+            emit pieceActivated(m_session.onlySelected());
+        }
+        return;
+    }
+    if (!m_keys.press(*event)) {
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    if (const auto area = extent()) {
+        reveal(*area);
+    }
+}
+
+void PageView::keyReleaseEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+        m_isSpaceHeld = false;
+        updateCursor();
+        return;
+    }
+    if (event->key() == Qt::Key_Shift || event->key() == Qt::Key_Control ||
+        event->key() == Qt::Key_Alt) {
+        m_pointer.modifiers = event->modifiers();
+        updateDrag(m_pointer);
+    }
+    QWidget::keyReleaseEvent(event);
+}
+
+bool PageView::focusNextPrevChild(bool next) {
+    if (!m_drag && m_keys.step(next)) {
+        if (const auto area = extent()) {
+            reveal(*area);
+        }
+        return true;
+    }
+    return QWidget::focusNextPrevChild(next);
+}
+
+void PageView::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void PageView::focusOutEvent(QFocusEvent* event) {
+    m_isSpaceHeld = false;
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+void PageView::leaveEvent(QEvent*) {
+    m_hovered = {};
+    refreshOverlay();
+    emit pointerInView(std::nullopt);
+    emit pointerMoved(std::nullopt);
+    emit hint({});
+}
+
+void PageView::contextMenuEvent(QContextMenuEvent* event) {
+    if (event->reason() == QContextMenuEvent::Mouse) {
+        const Point at = m_viewport.toPage(QPointF(event->pos()));
+        const PieceId id = topPieceAt(m_session.sketch(), at, m_viewport.toLength(pickReach));
+        if (id != PieceId{} && !m_session.selection().contains(id)) {
+            m_session.select({id});
+        }
+        emit contextMenuWanted(event->globalPos());
+        return;
+    }
+    const auto area = extent();
+    const QPointF at = area ? m_viewport.toView(*area).center() : viewRect().center();
+    emit contextMenuWanted(mapToGlobal(at.toPoint()));
+}
+
+void PageView::dragEnterEvent(QDragEnterEvent* event) {
+    auto pieces = fromMime(event->mimeData());
+    if (pieces.empty()) {
+        return;
+    }
+    cancelDrag();
+    m_drop = std::make_unique<DropDrag>(dragHost(), std::move(pieces));
+    event->setDropAction(Qt::CopyAction);
+    event->accept();
+}
+
+void PageView::dragMoveEvent(QDragMoveEvent* event) {
+    if (m_drop) {
+        m_pointer = pointerAt(event->position(), event->modifiers());
+        m_drop->update(m_pointer);
+        emit pointerInView(m_pointer.view);
+        event->setDropAction(Qt::CopyAction);
+        event->accept();
+    }
+}
+
+void PageView::dragLeaveEvent(QDragLeaveEvent*) {
+    cancelDrag();
+}
+
+void PageView::dropEvent(QDropEvent* event) {
+    if (!m_drop) {
+        return;
+    }
+    m_pointer = pointerAt(event->position(), event->modifiers());
+    const auto drop = std::move(m_drop);
+    drop->update(m_pointer);
+    m_isPerforming = true;
+    drop->finish();
+    m_isPerforming = false;
+    showPreview({});
+    setFocus(Qt::MouseFocusReason);
+    event->setDropAction(Qt::CopyAction);
+    event->accept();
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+// What PageView shows: cached layers, the pieces of a drag in progress, the overlay.
+#include <QPaintEvent>
+#include <QPainter>
+
+#include "app/canvas/marks.h"
+#include "app/canvas/page_view.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr QColor hintColour(84, 94, 104);  // on white paper: 6.6:1
+
+}  // namespace
+
+QRegion PageView::previewRegion() const {
+    QRegion region;
+    for (const auto& [id, piece] : m_preview.changed) {
+        region += paintedRect(piece, m_viewport);
+    }
+    for (const Piece& piece : m_preview.added) {
+        region += paintedRect(piece, m_viewport);
+    }
+    return region;
+}
+
+void PageView::showPreview(Preview preview) {
+    if (preview.isEmpty() && m_preview.isEmpty()) {
+        return;
+    }
+    QRegion touched = previewRegion();
+    std::set<PieceId> lifted;
+    for (const auto& entry : preview.changed) {
+        lifted.insert(entry.first);
+    }
+    const bool wasLifting = m_layers.isLifting();
+    if (m_preview.changed.size() != preview.changed.size() || m_liftedInOrder.empty()) {
+        m_liftedInOrder.clear();
+        for (const PieceId id : m_session.sketch().order) {
+            if (lifted.contains(id)) {
+                m_liftedInOrder.push_back(id);
+            }
+        }
+    }
+    const bool isEmptyPage = m_session.sketch().pieces.empty();
+    m_preview = std::move(preview);
+    m_layers.lift(std::move(lifted));
+    if (wasLifting != m_layers.isLifting()) {
+        for (const PieceId id : m_session.selection()) {
+            touched += paintedRect(m_session.sketch().pieces.at(id), m_viewport);
+        }
+    }
+    touched += previewRegion();
+    if (isEmptyPage) {
+        touched += rect();
+    }
+    refreshOverlay(touched);
+    emit extentChanged();
+}
+
+Overlay PageView::builtOverlay() {
+    Overlay overlay(viewRect(), font());
+    const Sketch& sketch = m_session.sketch();
+    const auto shown = [&](PieceId id) -> const Piece& {
+        const auto moved = m_preview.changed.find(id);
+        return moved != m_preview.changed.end() ? moved->second : sketch.pieces.at(id);
+    };
+    const auto& selection = m_session.selection();
+    if (m_hovered != PieceId{} && !selection.contains(m_hovered) && !m_drag &&
+        matwright::find(sketch, m_hovered)) {
+        addPieceFrame(overlay, shown(m_hovered), m_viewport, Overlay::Ink::Hover);
+    }
+    bool anyMovable = false;
+    for (const PieceId id : selection) {
+        const Piece& piece = shown(id);
+        anyMovable = anyMovable || !piece.locked;
+        if (selection.size() > 1 || piece.locked || isDragging()) {
+            addPieceFrame(overlay, piece, m_viewport, Overlay::Ink::Selection);
+        }
+        if (piece.locked) {
+            overlay.addPadlock(turnedCorners(piece, trimBox(piece), m_viewport)[1] +
+                               QPointF(-12, 14));
+        }
+    }
+    m_handles = {};
+    if (anyMovable && !isDragging()) {
+        const PieceId only = m_session.onlySelected();
+        m_handles = only != PieceId{} ? handlesOf(shown(only), m_viewport, viewRect())
+                                      : handlesOf(*extent(), m_viewport, viewRect());
+        addHandles(overlay, m_handles);
+    }
+    if (m_preview.band) {
+        overlay.addBand(m_viewport.toView(*m_preview.band));
+    }
+    addMeasures(overlay, m_preview, m_viewport, viewRect(), m_settings.value().scale);
+    return overlay;
+}
+
+void PageView::refreshOverlay(QRegion alsoUpdate) {
+    alsoUpdate += m_overlay.region();
+    m_overlay = builtOverlay();
+    alsoUpdate += m_overlay.region();
+    if (!alsoUpdate.isEmpty()) {
+        update(alsoUpdate);
+    }
+}
+
+void PageView::paintEvent(QPaintEvent* event) {
+    m_layers.prepare(m_session.sketch(), m_viewport, size(), devicePixelRatioF());
+    QPainter painter(this);
+    m_layers.drawUnder(painter, event->region());
+    paintPreview(painter, event->region());
+    if (m_session.sketch().pieces.empty() && m_preview.added.empty()) {
+        paintEmptyHint(painter);
+    }
+    m_overlay.paint(painter);
+    if (hasFocus()) {
+        paintFocusFrame(painter);
+    }
+}
+
+void PageView::paintPreview(QPainter& painter, const QRegion& area) {
+    for (const PieceId id : m_liftedInOrder) {
+        const auto found = m_preview.changed.find(id);
+        if (found != m_preview.changed.end()) {
+            paintPiece(painter, found->second, m_viewport);
+        }
+    }
+    m_layers.drawOver(painter, area);
+    for (const Piece& piece : m_preview.added) {
+        paintPiece(painter, piece, m_viewport);
+    }
+}
+
+void PageView::paintEmptyHint(QPainter& painter) const {
+    const QRectF page =
+        m_viewport.toView(pages(m_session.sketch().page).front()).adjusted(24, 24, -24, -24);
+    painter.save();
+    QFont larger = font();
+    larger.setPointSizeF(larger.pointSizeF() > 0 ? larger.pointSizeF() + 2 : 12);
+    painter.setFont(larger);
+    painter.setPen(hintColour);
+    painter.drawText(page, Qt::AlignCenter | Qt::TextWordWrap,
+                     tr("Drag a photo slot from the left onto the page, or double-click one."));
+    painter.restore();
+}
+
+void PageView::paintFocusFrame(QPainter& painter) const {
+    painter.save();
+    painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
+    painter.restore();
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/piece_keys.h"
+
+#include <QKeyEvent>
+#include <algorithm>
+#include <utility>
+
+#include "app/canvas/drags/move_drag.h"
+#include "app/canvas/drags/resize_drag.h"
+#include "app/canvas/drags/rotate_drag.h"
+#include "core/gesture/gesture.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr qint64 burstPause = 1000;  // ms without a key that end a burst
+
+// The direction of an arrow key, or (0, 0).
+QPoint directionOf(int key) {
+    switch (key) {
+        case Qt::Key_Left:
+            return {-1, 0};
+        case Qt::Key_Right:
+            return {1, 0};
+        case Qt::Key_Up:
+            return {0, -1};
+        case Qt::Key_Down:
+            return {0, 1};
+        default:
+            return {0, 0};
+    }
+}
+
+// Right and lower side out and back: the place stays.
+Piece grownBy(const Piece& piece, QPoint direction, Length step) {
+    const Handle handle = direction.x() != 0 ? Handle::Right : Handle::Bottom;
+    return pulledAlong({piece, handle, {}, {}}, {step * direction.x(), step * direction.y()});
+}
+
+}  // namespace
+
+Length nudgeStep(Scale scale, Qt::KeyboardModifiers modifiers) {
+    const bool inches = unitOf(scale) == Unit::Inch;
+    if (modifiers.testFlag(Qt::ShiftModifier)) {
+        return inches ? Length::inches(0, 1, 4) : Length::millimetres(5);
+    }
+    if (modifiers.testFlag(Qt::ControlModifier)) {
+        return inches ? Length::inches(0, 1, 64) : Length::hundredthMillimetres(10);
+    }
+    return stepOf(scale);
+}
+
+bool PieceKeys::press(const QKeyEvent& event) {
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
+    const int key = event.key();
+    if (key == Qt::Key_Tab || key == Qt::Key_Backtab) {
+        if (!modifiers.testFlag(Qt::ControlModifier)) {
+            return false;
+        }
+        alsoSelect(key == Qt::Key_Tab);
+        return true;
+    }
+    if (key == Qt::Key_Delete || key == Qt::Key_Backspace) {
+        removeSelected();
+        return true;
+    }
+    return moveOrResize(key, modifiers) || turn(key, modifiers);
+}
+
+bool PieceKeys::moveOrResize(int key, Qt::KeyboardModifiers modifiers) {
+    const QPoint direction = directionOf(key);
+    if (direction.isNull() || modifiers.testFlag(Qt::AltModifier)) {
+        return false;
+    }
+    const Scale scale = m_host.settings().scale;
+    const bool resizes = modifiers == (Qt::ControlModifier | Qt::ShiftModifier);
+    const Length by = resizes ? stepOf(scale) : nudgeStep(scale, modifiers);
+    Edit edit;
+    for (const auto& [id, piece] : movableSelection(m_host.session())) {
+        edit.pieces.emplace(id, resizes ? grownBy(piece, direction, by)
+                                        : movedBy(piece, {by * direction.x(), by * direction.y()}));
+    }
+    perform(edit, resizes ? Burst::Resize : Burst::Move,
+            resizes ? QCoreApplication::translate("Canvas", "Resize with the keys")
+                    : QCoreApplication::translate("Canvas", "Nudge"));
+    return true;
+}
+
+bool PieceKeys::turn(int key, Qt::KeyboardModifiers modifiers) {
+    const bool back = key == Qt::Key_BracketLeft || key == Qt::Key_BraceLeft;
+    const bool forth = key == Qt::Key_BracketRight || key == Qt::Key_BraceRight;
+    if (!back && !forth) {
+        return false;
+    }
+    const bool far = modifiers.testFlag(Qt::ShiftModifier) || key == Qt::Key_BraceLeft ||
+                     key == Qt::Key_BraceRight;
+    const Angle by = Angle::degrees(far ? 15 : 1);
+    Edit edit;
+    if (const auto pieces = movableSelection(m_host.session()); !pieces.empty()) {
+        const auto after = turnedTogether(pieces, back ? -by : by);
+        edit.pieces.insert(after.begin(), after.end());
+    }
+    perform(edit, Burst::Turn, QCoreApplication::translate("Canvas", "Turn with the keys"));
+    return true;
+}
+
+void PieceKeys::perform(const Edit& edit, Burst burst, const QString& label) {
+    Session& session = m_host.session();
+    const bool goesOn = burst == m_burst && m_burstSelection == session.selection() &&
+                        m_sinceLast.isValid() && m_sinceLast.elapsed() < burstPause;
+    if (!goesOn) {
+        m_gesture = Session::newGesture();
+        m_burst = burst;
+        m_burstSelection = session.selection();
+    }
+    m_sinceLast.start();
+    m_host.perform(edit, label, false, m_gesture);
+}
+
+void PieceKeys::removeSelected() {
+    const auto pieces = movableSelection(m_host.session());
+    const auto ids = idsOf(pieces);
+    if (!ids.empty()) {
+        m_host.perform(removePieces(m_host.session().sketch(), ids),
+                       QCoreApplication::translate("Canvas", "Delete %n piece(s)", nullptr,
+                                                   static_cast<int>(ids.size())),
+                       false);
+    }
+}
+
+PieceId PieceKeys::neighbourOf(PieceId id, bool forward) const {
+    const auto& order = m_host.session().sketch().order;
+    if (order.empty()) {
+        return {};
+    }
+    const auto found = std::ranges::find(order, id);
+    if (found == order.end()) {
+        return forward ? order.front() : order.back();
+    }
+    if (forward) {
+        return std::next(found) == order.end() ? PieceId{} : *std::next(found);
+    }
+    return found == order.begin() ? PieceId{} : *std::prev(found);
+}
+
+bool PieceKeys::step(bool forward) {
+    Session& session = m_host.session();
+    const auto selected = session.selectedInOrder();
+    const PieceId from =
+        selected.empty() ? PieceId{} : (forward ? selected.back() : selected.front());
+    const PieceId to = neighbourOf(from, forward);
+    if (to == PieceId{}) {
+        return false;
+    }
+    session.select({to});
+    return true;
+}
+
+void PieceKeys::alsoSelect(bool forward) {
+    Session& session = m_host.session();
+    const auto selected = session.selectedInOrder();
+    const PieceId from =
+        selected.empty() ? PieceId{} : (forward ? selected.back() : selected.front());
+    const PieceId to = neighbourOf(from, forward);
+    if (to != PieceId{}) {
+        Session::Selection selection = session.selection();
+        selection.insert(to);
+        session.select(std::move(selection));
+    }
+}
+
+}  // namespace matwright::app

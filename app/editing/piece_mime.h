@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "core/sketch/piece.h"
+
+class QMimeData;
+
+namespace matwright::app {
+
+inline constexpr const char* piecesMimeType = "application/x-matwright-pieces";
+
+// Pieces on their way through the clipboard or a drag: a whole sketch file on a blank page, offered
+// under piecesMimeType and as "image/svg+xml". Never null; the caller owns it. Empty `pieces` give
+// empty data.
+QMimeData* toMime(const std::vector<Piece>& pieces);
+
+// The pieces from bottom to top; none where there is nothing to read or what is there is no sketch.
+// `mime` may be null. Reads an image/svg+xml only where it is a sketch file.
+std::vector<Piece> fromMime(const QMimeData* mime);
+
+}  // namespace matwright::app
