@@ -283,9 +283,10 @@ std::string naturalSizeText(Size size) {
 std::string exactText(Length length) {
     const std::string sign = length.isNegative() ? "-" : "";
     const Length size = abs(length);
-    const Length sixtyFourth = Length::inches(0, 1, 64);
-    if (size.isMultipleOf(sixtyFourth)) {
-        return fmt::format("{}{} in", sign, inchFigure(size.ticks() / sixtyFourth.ticks(), 64));
+    // The finest fraction of an inch, by halves, that the grid has.
+    const Length thirtySecond = Length::inches(0, 1, 32);
+    if (size.isMultipleOf(thirtySecond)) {
+        return fmt::format("{}{} in", sign, inchFigure(size.ticks() / thirtySecond.ticks(), 32));
     }
     if (size.isMultipleOf(Length::hundredthMillimetres(1))) {
         return fmt::format("{}{} mm", sign, size.toMillimetres());
