@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include "app/files/autosave.h"
+
+#include "app/files/paths.h"
+
+namespace matwright::app {
+
+Autosave::Autosave(Session& session, const SketchDocument& document, RecoveryPlace& place,
+                   Pace pace)
+    : m_session(session), m_document(document), m_place(place) {
+    m_writer.setMaxThreadCount(1);
+    for (QTimer* timer : {&m_quiet, &m_latest}) {
+        timer->setSingleShot(true);
+        connect(timer, &QTimer::timeout, this, &Autosave::startWriting);
+    }
+    m_quiet.setInterval(pace.afterLastChange);
+    m_latest.setInterval(pace.atMostEvery);
+    connect(&session, &Session::changed, this, &Autosave::noteChange);
+    connect(&session, &Session::cleanChanged, this, [this](bool clean) {
+        if (clean) {
+            discard();
+        } else {
+            noteChange({Change::Everything, {}});
+        }
+    });
+}
+
+Autosave::~Autosave() {
+    m_writer.waitForDone();
+}
+
+void Autosave::noteChange(const Change& change) {
+    if (change.kinds == Change::Selection) {
+        return;
+    }
+    m_quiet.start();
+    if (!m_latest.isActive()) {
+        m_latest.start();
+    }
+}
+
+void Autosave::startWriting() {
+    m_quiet.stop();
+    m_latest.stop();
+    if (m_session.isClean()) {
+        return;
+    }
+    if (m_writer.activeThreadCount() > 0) {  // a slow disk: wait rather than pile up copies
+        m_quiet.start();
+        return;
+    }
+    m_writer.start([this, sketch = m_session.sketch(), path = m_document.path()] {
+        const auto written = m_place.write(sketch, path);
+        QMetaObject::invokeMethod(
+            this, [this, written] { finishWriting(written); }, Qt::QueuedConnection);
+    });
+}
+
+Result<void> Autosave::writeNow() {
+    m_quiet.stop();
+    m_latest.stop();
+    m_writer.waitForDone();
+    return m_session.isClean() ? Result<void>()
+                               : m_place.write(m_session.sketch(), m_document.path());
+}
+
+void Autosave::discard() {
+    m_quiet.stop();
+    m_latest.stop();
+    m_writer.waitForDone();
+    m_place.clear();
+}
+
+void Autosave::finishWriting(const Result<void>& written) {
+    if (!written && !m_hasFailed) {
+        emit failed(shownText(written.error()));
+    }
+    m_hasFailed = !written;
+}
+
+}  // namespace matwright::app

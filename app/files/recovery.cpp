@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include "app/files/recovery.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QUuid>
+#include <algorithm>
+#include <utility>
+
+#include "app/files/paths.h"
+#include "core/sketchfile/sketch_file.h"
+
+namespace matwright::app {
+namespace {
+
+const QString lockSuffix = QStringLiteral(".lock");
+const QString originSuffix = QStringLiteral(".from");
+const QString copySuffix = QString::fromLatin1(sketchFileSuffix);
+
+std::unique_ptr<QLockFile> lockOf(const QString& base) {
+    auto lock = std::make_unique<QLockFile>(base + lockSuffix);
+    // A dead owner on this computer is found by its process number at once. The age only matters
+    // after the computer was renamed, and cannot take a running session's lock: the system holds
+    // that one too.
+    lock->setStaleLockTime(std::chrono::hours(1));
+    return lock;
+}
+
+QString readOrigin(const QString& base) {
+    QFile file(base + originSuffix);
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+}  // namespace
+
+QString standardRecoveryFolder() {
+    QString state = qEnvironmentVariable("XDG_STATE_HOME");
+    if (!QDir::isAbsolutePath(state)) {  // unset, or to be ignored by the XDG base directory rules
+        state = QDir::homePath() + QStringLiteral("/.local/state");
+    }
+    return state + QStringLiteral("/matwright/recovery");
+}
+
+RecoveryPlace::RecoveryPlace(QString folder, FileStore& store)
+    : m_base(std::move(folder) + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces)),
+      m_store(store) {
+    QDir().mkpath(QFileInfo(m_base).path());
+    m_lock = lockOf(m_base);
+    if (!m_lock->tryLock(std::chrono::milliseconds(0))) {
+        m_lock.reset();
+    }
+}
+
+RecoveryPlace::~RecoveryPlace() = default;
+
+Result<void> RecoveryPlace::write(const Sketch& sketch, const QString& originalPath) {
+    if (!m_lock) {
+        const QString sentence =
+            QCoreApplication::translate("RecoveryPlace",
+                                        "The recovery folder %1 cannot be written, so unsaved work "
+                                        "is not kept safe; save often.")
+                .arg(QFileInfo(m_base).path());
+        return std::unexpected(Error{ErrorCode::WriteFailed, sentence.toStdString(), {}});
+    }
+    auto origin = m_store.replace(toPath(m_base + originSuffix), originalPath.toStdString());
+    return origin ? m_store.replace(toPath(m_base + copySuffix), writeSketch(sketch)) : origin;
+}
+
+void RecoveryPlace::clear() {
+    QFile::remove(m_base + copySuffix);
+    QFile::remove(m_base + originSuffix);
+}
+
+QString AbandonedWork::shownName() const {
+    return originalPath.isEmpty() ? QCoreApplication::translate("AbandonedWork", "Untitled")
+                                  : sketchNameOf(originalPath);
+}
+
+std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
+    std::vector<AbandonedWork> found;
+    const QDir dir(folder);
+    for (const QFileInfo& info : dir.entryInfoList({u'*' + copySuffix}, QDir::Files)) {
+        const QString base = info.filePath().chopped(copySuffix.size());
+        auto lock = lockOf(base);
+        if (lock->tryLock(std::chrono::milliseconds(0))) {
+            found.push_back(
+                {info.filePath(), readOrigin(base), info.lastModified(), std::move(lock)});
+        }
+    }
+    for (const QFileInfo& info : dir.entryInfoList({u'*' + lockSuffix}, QDir::Files)) {
+        const QString base = info.filePath().chopped(lockSuffix.size());
+        if (!QFile::exists(base + copySuffix) &&
+            lockOf(base)->tryLock(std::chrono::milliseconds(0))) {
+            QFile::remove(base + originSuffix);
+        }
+    }
+    std::ranges::sort(found, std::greater(), &AbandonedWork::changedAt);
+    return found;
+}
+
+void throwAway(AbandonedWork work) {
+    QFile::remove(work.copyPath);
+    QFile::remove(work.copyPath.chopped(copySuffix.size()) + originSuffix);
+}
+
+}  // namespace matwright::app
