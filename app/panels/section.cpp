@@ -59,8 +59,10 @@ void Section::addRow(const QString& label, QWidget* field) {
     text->setMinimumSize(fontMetrics().horizontalAdvance(tr("From left edge")) + 4, controlHeight);
     text->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     text->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    if (field->accessibleName().isEmpty()) {
-        field->setAccessibleName(plain(label));
+    for (QWidget* named : {field, field->focusProxy()}) {
+        if (named && named->accessibleName().isEmpty()) {
+            named->setAccessibleName(plain(label));
+        }
     }
     settle(field);
     m_rows->addRow(text, field);

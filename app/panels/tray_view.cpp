@@ -5,15 +5,7 @@
 #include <QKeyEvent>
 #include <QWheelEvent>
 
-#if __has_include("app/editing/piece_mime.h")
 #include "app/editing/piece_mime.h"
-#else
-#include <QMimeData>
-static constexpr const char* pieceMimeType = "application/x-matwright-pieces";
-static QMimeData* toMime(const std::vector<matwright::Piece>&) {
-    return new QMimeData;
-}
-#endif
 #include "app/panels/tray_delegate.h"
 
 namespace matwright::app {
@@ -52,7 +44,7 @@ Qt::ItemFlags TrayModel::flags(const QModelIndex& index) const {
 }
 
 QStringList TrayModel::mimeTypes() const {
-    return {QString::fromLatin1(pieceMimeType)};
+    return {QString::fromLatin1(piecesMimeType)};
 }
 
 QMimeData* TrayModel::mimeData(const QModelIndexList& indexes) const {
