@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/snap/snap.h"
+
+namespace matwright {
+
+// The box's trim centre, or a trim edge, on a page's centre line: "page centre".
+class PageCentreRule final : public SnapRule {
+  public:
+    void addCandidates(const SnapContext& context, const SnapBox& box, const SnapEdges& edges,
+                       const SnapSettings& settings,
+                       std::vector<SnapCandidate>& out) const override;
+};
+
+}  // namespace matwright

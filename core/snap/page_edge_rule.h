@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/snap/snap.h"
+
+namespace matwright {
+
+// The box's outermost edge on the page edge of the same side; "page edge", or "fold edge" where two
+// pages meet.
+class PageEdgeRule final : public SnapRule {
+  public:
+    void addCandidates(const SnapContext& context, const SnapBox& box, const SnapEdges& edges,
+                       const SnapSettings& settings,
+                       std::vector<SnapCandidate>& out) const override;
+};
+
+}  // namespace matwright
