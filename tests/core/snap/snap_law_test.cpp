@@ -15,7 +15,7 @@ using snapping::across;
 using snapping::along;
 using snapping::bothAxes;
 
-constexpr int runs = 2000;
+constexpr int runs = 600;
 
 struct Scene {
     Sketch sketch;
