@@ -3,7 +3,7 @@
 #include <sys/stat.h>
 
 #include "core/filestore/file_store.h"
-#include "tests/core/filestore/temporary_folder.h"
+#include "tests/support/temporary_folder.h"
 
 namespace matwright {
 namespace {

@@ -5,7 +5,7 @@
 #include <thread>
 
 #include "core/filestore/file_store.h"
-#include "tests/core/filestore/temporary_folder.h"
+#include "tests/support/temporary_folder.h"
 
 namespace matwright {
 namespace {

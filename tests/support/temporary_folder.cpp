@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tests/core/filestore/temporary_folder.h"
+#include "tests/support/temporary_folder.h"
 
 #include <stdlib.h>
 #include <sys/stat.h>
@@ -24,6 +24,7 @@ TemporaryFolder::TemporaryFolder() {
 
 TemporaryFolder::~TemporaryFolder() {
     std::error_code ignored;
+    fs::permissions(m_path, fs::perms::owner_all, ignored);
     fs::remove_all(m_path, ignored);
 }
 
