@@ -54,8 +54,9 @@ Angle ModelElement::optionalAngle(const char* name) {
 }
 
 bool ModelElement::optionalFlag(const char* name) {
-    const std::string_view value = word(name, false);
-    if (!value.empty() && value != words::yes && value != words::no) {
+    const pugi::xml_attribute attribute = find(name, false);
+    const std::string_view value = attribute.value();
+    if (attribute && value != words::yes && value != words::no) {
         fail(fmt::format("{} is {}, but must be \"yes\" or \"no\". {}", name, inQuotes(value),
                          remedy));
     }
@@ -69,8 +70,8 @@ std::vector<Point> ModelElement::corners(const char* name) {
         .value_or(std::vector<Point>());
 }
 
-std::string_view ModelElement::word(const char* name, bool isRequired) {
-    return find(name, isRequired).value();
+std::string_view ModelElement::word(const char* name) {
+    return find(name, true).value();
 }
 
 std::string ModelElement::childText(const char* name) {

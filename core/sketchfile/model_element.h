@@ -28,8 +28,7 @@ class ModelElement {
     Angle optionalAngle(const char* name);
     bool optionalFlag(const char* name);
     std::vector<Point> corners(const char* name);
-    // Empty where it is missing; `isRequired` makes that a fault.
-    std::string_view word(const char* name, bool isRequired = true);
+    std::string_view word(const char* name);
 
     // The text of the one child of this name, every space and line break as it stands; empty where
     // there is none.

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <chrono>
 #include <iostream>
+#include <thread>
 
 #include "core/filestore/file_store.h"
 #include "core/sketchfile/sketch_file.h"
@@ -50,9 +51,7 @@ bool saveElsewhere(const std::filesystem::path& file, const std::string& bytes,
     EXPECT_GT(child, 0);
     EXPECT_EQ(::write(start[1], "x", 1), 1);
     if (killAfter) {
-        const auto end = Clock::now() + *killAfter;
-        while (Clock::now() < end) {
-        }
+        std::this_thread::sleep_for(*killAfter);
         ::kill(child, SIGKILL);
     }
     int status = 0;
@@ -108,10 +107,12 @@ TEST(SaveKill, TheFileIsAlwaysTheOldOneOrTheNewOneWhole) {
     ASSERT_TRUE(store.replace(file, current));
     Tally tally;
     int leftovers = 0;
+    // Kills come up to this long after the start. It follows the machine, which is not equally
+    // fast all the time, so that about half of them come before the rename.
+    nanoseconds range = oneSave;
     for (int i = 1; i <= saves; ++i) {
         const std::string next = versionOf(i, random);
-        // Up to a quarter past the usual end, in 10,000 steps.
-        const auto after = oneSave * static_cast<int>(test::below(random, 10'000)) / 8'000;
+        const auto after = range * static_cast<int>(test::below(random, 10'000)) / 10'000;
         tally.finished += saveElsewhere(file, next, after);
         const std::string bytes = test::readFile(file);
         const bool isNew = bytes == next;
@@ -121,13 +122,14 @@ TEST(SaveKill, TheFileIsAlwaysTheOldOneOrTheNewOneWhole) {
         ++(isNew ? tally.fresh : tally.old);
         tally.leftovers += leftoversIn(folder) > leftovers;
         leftovers = leftoversIn(folder);
+        range = isNew ? range * 95 / 100 : range * 105 / 100;
         current = isNew ? next : current;
     }
     ASSERT_TRUE(store.replace(file, current));
     EXPECT_EQ(folder.names(), (std::vector<std::string>{"page.sketch.svg"}));
     // Otherwise the moments were not spread over the save, and nothing was shown.
-    EXPECT_GT(tally.old, saves / 20);
-    EXPECT_GT(tally.fresh, saves / 50);
+    EXPECT_GT(tally.old, saves / 10);
+    EXPECT_GT(tally.fresh, saves / 10);
     EXPECT_GT(tally.leftovers, 0);
     printTally(tally, oneSave);
 }

@@ -258,6 +258,7 @@ TEST(HostileFile, PartsThatBreakTheRulesAreRefused) {
         {"a turn too fine", "turn=\"12.5\"", "turn=\"12.3456\""},
         {"a negative turn", "turn=\"12.5\"", "turn=\"-12.5\""},
         {"another word for locked", "locked=\"yes\"", "locked=\"true\""},
+        {"an empty word for locked", "locked=\"yes\"", "locked=\"\""},
         {"no radius", "radius=\"228600\"", ""},
         {"a radius of zero", "radius=\"228600\"", "radius=\"0\""},
         {"two corners", "corners=\"0,0 1828800,0 1828800,914400\"", "corners=\"0,0 1828800,0\""},
