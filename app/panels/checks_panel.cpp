@@ -115,6 +115,14 @@ void ChecksPanel::showFindings() {
     m_nothing->setVisible(m_findings.empty());
 }
 
+// The icons are painted in a colour of the theme.
+void ChecksPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        showFindings();
+    }
+}
+
 void ChecksPanel::choose(const QListWidgetItem* item) {
     const auto row = static_cast<std::size_t>(m_list->row(item));
     if (row >= m_findings.size()) {

@@ -35,6 +35,9 @@ class ChecksPanel final : public QWidget {
     void countChanged(int count);
     void revealRequested(matwright::PieceId id);
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
     void ask();
     void start();

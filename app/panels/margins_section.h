@@ -20,6 +20,8 @@ class MarginsSection final : public Section {
     explicit MarginsSection(QWidget* parent = nullptr);
     // Emits nothing.
     void showPage(const PageSetup& page);
+    // Another sketch: a wish for four fields was meant for the one before.
+    void forgetWishes() { m_same = true; }
 
   signals:
     // What the page would be; `field` is where a refusal is told, or nullptr.

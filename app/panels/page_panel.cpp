@@ -42,6 +42,9 @@ PagePanel::PagePanel(Session& session, SettingsStore& settings, QWidget* parent)
                 change(label, gesture, after, m_margins, field);
             });
     connect(&session, &Session::changed, this, [this](const Change& what) {
+        if (what.kinds == Change::Everything) {
+            forgetWishes();
+        }
         if (what.has(Change::Page)) {
             refreshPage();
         }
@@ -151,6 +154,14 @@ void PagePanel::sizeChosen(int index) {
     after.size = known[static_cast<std::size_t>(index)].size;
     change(tr("Change page size"), 0, after, m_sizeSection);
     refreshSize(m_session.sketch().page);
+}
+
+void PagePanel::forgetWishes() {
+    m_customAsked = false;
+    m_margins->forgetWishes();
+    for (LengthField* field : findChildren<LengthField*>()) {
+        field->discardTyped();
+    }
 }
 
 void PagePanel::refreshPage() {

@@ -38,6 +38,8 @@ class PagePanel final : public QWidget {
                 LengthField* field = nullptr);
     void changeWords(const QString& label, int gesture);
     void sizeChosen(int index);
+    // Another sketch is open: what was typed or asked for was meant for the one before.
+    void forgetWishes();
     void refreshPage();
     void refreshSize(const PageSetup& page);
     void refreshWords();

@@ -82,6 +82,12 @@ void PhotoSection::showPieces(Pieces pieces) {
     fillTrims(pieces);
     showLength(m_printWidth, pieces, [](const Piece& p) { return printOf(p).width; });
     showLength(m_printHeight, pieces, [](const Piece& p) { return printOf(p).height; });
+    const bool free = !std::ranges::all_of(pieces, [](const Piece* p) { return p->locked; });
+    m_trim->setEnabled(free && m_trim->count() > 0);
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_print, m_printWidth, m_printHeight, m_trimToPrint}) {
+        widget->setEnabled(free);
+    }
     setRowShown(m_trimToPrint, std::ranges::any_of(pieces, isTrimmed));
 }
 
@@ -115,7 +121,6 @@ void PhotoSection::fillTrims(Pieces pieces) {
     m_trim->setPlaceholderText(tr("differ"));
     const auto print = commonOf(pieces, printOf);
     const auto trim = commonOf(pieces, [](const Piece& p) { return p.size; });
-    m_trim->setEnabled(print.has_value());
     if (!print) {
         m_trim->setCurrentIndex(-1);
         return;

@@ -14,7 +14,7 @@ namespace matwright::app {
 namespace {
 
 // All pictures of the tray share it, so their sizes can be compared.
-constexpr double pixelsPerInch = 10;
+constexpr double pixelsPerInch = 8;
 
 }  // namespace
 

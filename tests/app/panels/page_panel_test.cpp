@@ -78,6 +78,16 @@ TEST_F(PagePanelTest, ShowsFourMarginsWhereASketchHasThem) {
     EXPECT_EQ(length("Margin"), nullptr);
 }
 
+TEST_F(PagePanelTest, ForgetsWhatWasTypedForTheSketchBefore) {
+    choosePage(-1);
+    tick("Same on all sides");
+    type(length("Gutter"), "abc");
+    session.reset(blankSketch());
+    EXPECT_EQ(length("Width"), nullptr);
+    EXPECT_NE(length("Margin"), nullptr);
+    EXPECT_FALSE(length("Gutter")->hasError());
+}
+
 TEST_F(PagePanelTest, TellsBesideTheFieldWhyMarginsAreRefused) {
     const PageSetup before = page();
     type(length("Margin"), "6");

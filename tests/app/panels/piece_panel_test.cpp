@@ -213,6 +213,7 @@ TEST_F(PiecePanelTest, LocksAndThenLeavesThePieceInPlace) {
     QTest::mouseClick(labelled<QCheckBox>(panel, "Locked in place"), Qt::LeftButton, {}, {8, 12});
     EXPECT_TRUE(piece(1).locked);
     EXPECT_FALSE(length("Width")->isEnabled());
+    EXPECT_FALSE(control<QComboBox>(panel, "Shape")->isEnabled());
     select({1, 2});
     type(length("From left edge"), "3");
     EXPECT_EQ(piece(1).place.x, Length());
