@@ -50,6 +50,11 @@ const Edge& EdgeList::edgeAt(Length at, Interval across) const {
     auto last = std::ranges::upper_bound(group, across.high, {}, low);
     first = first == group.begin() ? first : std::prev(first);
     last = last == group.end() ? last : std::next(last);
+    const auto meeting =
+        std::find_if(first, last, [&](const Edge& e) { return e.across.intersects(across); });
+    if (meeting != last) {
+        return *meeting;
+    }
     return *std::min_element(first, last, [&](const Edge& a, const Edge& b) {
         return distance(a.across, across) < distance(b.across, across);
     });

@@ -38,7 +38,8 @@ class EdgeList {
     Length m_longest;
 };
 
-// An edge list that also finds the next edge meeting a band without walking past all the others.
+// An edge list that also finds the next edge meeting a band without walking past all the others:
+// where many meet it, by looking at the next few in order; where few do, through an R-tree.
 class FacingEdges {
   public:
     explicit FacingEdges(std::vector<Edge> edges);
@@ -52,7 +53,7 @@ class FacingEdges {
     const Edge* lastIn(Length from, Length to, Interval band) const;
 
   private:
-    const Edge* nearestTo(Length target, Interval places, Interval band) const;
+    const Edge* nearestInTree(Length target, Interval places, Interval band) const;
 
     struct Tree;
     EdgeList m_list;

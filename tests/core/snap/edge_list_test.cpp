@@ -30,14 +30,14 @@ TEST(EdgeList, holdsCoincidingEdgesOnceAsTheLowestNeighbours) {
     EXPECT_EQ(list.edges(), (std::vector<Edge>{{t(1), {t(0), t(5)}, 3}}));
 }
 
-// Edges on few places, so that many share one.
-std::vector<Edge> randomEdges(test::Random& random, std::uint32_t count) {
+std::vector<Edge> randomEdges(test::Random& random, std::uint32_t count, std::uint64_t places) {
     std::vector<Edge> edges;
     for (std::uint32_t i = 0; i < count; ++i) {
         const auto low = static_cast<std::int64_t>(test::below(random, 100));
         const auto length = static_cast<std::int64_t>(test::below(random, 30));
-        edges.push_back(
-            {t(static_cast<std::int64_t>(test::below(random, 20))), {t(low), t(low + length)}, i});
+        edges.push_back({t(static_cast<std::int64_t>(test::below(random, places))),
+                         {t(low), t(low + length)},
+                         i});
     }
     return edges;
 }
@@ -54,7 +54,7 @@ Length distance(Interval a, Interval b) {
 TEST(EdgeList, givesAnEdgeThatMeetsTheSpanWhereThereIsOne) {
     test::Random random(61);
     for (int i = 0; i < 500; ++i) {
-        const EdgeList list(randomEdges(random, 40));
+        const EdgeList list(randomEdges(random, 40, 20));
         const Interval span = randomInterval(random);
         for (const Edge& edge : list.edges()) {
             const Edge& found = list.edgeAt(edge.at, span);
@@ -69,21 +69,32 @@ TEST(EdgeList, givesAnEdgeThatMeetsTheSpanWhereThereIsOne) {
     }
 }
 
+// On few places many edges share one; on many, long runs of edges do not meet the band.
 TEST(FacingEdges, findTheSameAsLookingAtEveryEdge) {
     test::Random random(62);
-    for (int i = 0; i < 500; ++i) {
-        const auto edges = randomEdges(random, static_cast<std::uint32_t>(test::below(random, 60)));
+    int passedByMany = 0;
+    for (int i = 0; i < 1000; ++i) {
+        const std::uint64_t places = i % 2 == 0 ? 20 : 2000;
+        const auto edges =
+            randomEdges(random, static_cast<std::uint32_t>(test::below(random, 300)), places);
         const FacingEdges facing(edges);
         const Interval band = randomInterval(random);
-        const Length from = t(static_cast<std::int64_t>(test::below(random, 24)) - 2);
-        const Length to = from + t(static_cast<std::int64_t>(test::below(random, 10)) - 2);
+        const Length from = t(static_cast<std::int64_t>(test::below(random, places)) - 2);
+        const Length to = from + t(static_cast<std::int64_t>(test::below(random, places)) - 2);
         std::optional<Length> first, last;
+        int passedBy = 0;
         for (const Edge& edge : edges) {
-            if (from <= edge.at && edge.at <= to && edge.across.intersects(band)) {
+            if (from > edge.at || edge.at > to) {
+                continue;
+            }
+            if (edge.across.intersects(band)) {
                 first = std::min(first.value_or(edge.at), edge.at);
                 last = std::max(last.value_or(edge.at), edge.at);
+            } else {
+                ++passedBy;
             }
         }
+        passedByMany += passedBy > 50 ? 1 : 0;
         const Edge* foundFirst = facing.firstIn(from, to, band);
         const Edge* foundLast = facing.lastIn(from, to, band);
         ASSERT_EQ(foundFirst != nullptr, first.has_value()) << "seed 62, run " << i;
@@ -95,6 +106,7 @@ TEST(FacingEdges, findTheSameAsLookingAtEveryEdge) {
             EXPECT_TRUE(foundLast->across.intersects(band));
         }
     }
+    EXPECT_GT(passedByMany, 100);
 }
 
 TEST(FacingEdges, staysExactAcrossTheWholeCoordinateRange) {
