@@ -34,7 +34,17 @@ double Angle::cosine() const {
 }
 
 double Angle::sine() const {
-    return (*this - Angle::degrees(90)).cosine();
+    switch (m_millidegrees) {
+        case 0:
+        case 180'000:
+            return 0;
+        case 90'000:
+            return 1;
+        case 270'000:
+            return -1;
+        default:
+            return std::sin(toRadians());
+    }
 }
 
 }  // namespace matwright

@@ -22,7 +22,7 @@ class Angle {
     double toRadians() const;
     constexpr bool isZero() const { return m_millidegrees == 0; }
     constexpr bool isQuarterTurn() const { return m_millidegrees % 90'000 == 0; }
-    // The nearest multiple of a positive `step`.
+    // The nearest multiple of a positive `step` that divides 360 degrees; halves go up.
     Angle roundedTo(Angle step) const;
 
     // Cosine and sine; exactly 0 and +-1 at quarter turns, else within 1 ulp of the library's.

@@ -8,9 +8,9 @@ namespace matwright {
 
 // A distance on an integer grid of 914,400 ticks per inch (the EMU of ECMA-376).
 //
-// Exact: every whole number of inches, 1/32 in, 1/64 in, 1/72 in (PDF point), 1/100 mm; sums,
-// differences and whole multiples of lengths. Not exact, and therefore named as rounding:
-// everything that comes from a double, and division.
+// Exact: every whole number of inches, 1/32 in, 1/72 in (PDF point), 1/100 mm; sums, differences
+// and whole multiples of lengths. Not exact, and therefore named as rounding: everything that comes
+// from a double, and division. (1/64 in is not exact: 14,287.5 ticks.)
 //
 // There is no implicit conversion from a number. Coordinates and sizes in a sketch stay within
 // +-coordinateLimit() so that a cross product of two differences fits in 64 bits.
@@ -24,11 +24,15 @@ class Length {
 
     static constexpr Length fromTicks(std::int64_t ticks) { return Length(ticks); }
     static constexpr Length inches(std::int64_t whole) { return Length(whole * ticksPerInch); }
-    // whole + numerator/denominator inches; the denominator must divide 914,400 (1, 2, 4, 8, 16,
-    // 32, 3, 5, 6, 10, 72 and more do). Both parts have the same sign as `whole`.
+    // whole + numerator/denominator inches. Exact where the denominator divides 914,400 (1, 2, 4,
+    // 8, 16, 32, 3, 5, 6, 10, 72 and more do), else the fraction goes to the nearest tick, half
+    // away from zero (1/64 in is 14,288 ticks). `whole` and `numerator` have the same sign, or one
+    // is zero; `denominator` is positive.
     static constexpr Length inches(std::int64_t whole, std::int64_t numerator,
                                    std::int64_t denominator) {
-        return Length(whole * ticksPerInch + numerator * (ticksPerInch / denominator));
+        const std::int64_t half = numerator < 0 ? -denominator : denominator;
+        return Length(whole * ticksPerInch +
+                      (2 * numerator * ticksPerInch + half) / (2 * denominator));
     }
     static constexpr Length millimetres(std::int64_t mm) { return Length(mm * ticksPerMillimetre); }
     static constexpr Length hundredthMillimetres(std::int64_t n) {

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <charconv>
 #include <cstdlib>
 #include <numeric>
@@ -27,6 +26,14 @@ constexpr FractionSign fractionSigns[] = {
     {"\u00BD", 1, 2}, {"\u00BC", 1, 4}, {"\u00BE", 3, 4}, {"\u215B", 1, 8},
     {"\u215C", 3, 8}, {"\u215D", 5, 8}, {"\u215E", 7, 8},
 };
+
+// ASCII only, so that no locale has a say; tabs and line breaks come along when people paste.
+char plainCharacter(char c) {
+    if (c >= 'A' && c <= 'Z') {
+        return static_cast<char>(c - 'A' + 'a');
+    }
+    return c == '\t' || c == '\n' || c == '\r' ? ' ' : c;
+}
 
 // The text with everything people type in several ways brought to one form: fraction signs become
 // " n/d", the figure dashes and no-break space become ASCII, letters lower case.
@@ -54,7 +61,7 @@ std::string plainForm(std::string_view text) {
             out += ' ';
             text.remove_prefix(3);
         } else {
-            out += static_cast<char>(std::tolower(static_cast<unsigned char>(text.front())));
+            out += plainCharacter(text.front());
             text.remove_prefix(1);
         }
     }
@@ -170,11 +177,25 @@ std::optional<Ratio> figure(std::string_view text) {
     return Ratio{*whole * part->denominator + part->numerator, part->denominator};
 }
 
+// What was typed, as far as it is useful in a sentence: about 40 bytes, cut between characters, and
+// nothing in it that a terminal would obey.
+std::string quoted(std::string_view text) {
+    constexpr std::size_t most = 40;
+    std::size_t end = std::min(text.size(), most);
+    while (end < text.size() && end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) {
+        --end;
+    }
+    std::string out = "\"";
+    for (const char c : text.substr(0, end)) {
+        const auto byte = static_cast<unsigned char>(c);
+        out += byte < 0x20 || byte == 0x7F ? '?' : c;
+    }
+    return out + (end < text.size() ? "\u2026\"" : "\"");
+}
+
 Error badText(std::string_view text) {
     return {ErrorCode::BadText,
-            fmt::format("\"{}\" is not a length; type it like 3 1/2, 3.5, 89 mm or 8.9 cm.",
-                        text.substr(0, 40)),
-            ""};
+            quoted(text) + " is not a length; type it like 3 1/2, 3.5, 89 mm or 8.9 cm.", ""};
 }
 
 std::string inchFigure(std::int64_t steps, std::int64_t denominator) {
@@ -222,8 +243,7 @@ Result<Length> parseLength(std::string_view text, Unit bareUnit) {
                           static_cast<double>(value->denominator) * unitTicks / 914'400.0;
     if (inches > Length::coordinateLimit().toInches()) {
         return std::unexpected(Error{
-            ErrorCode::OutOfRange,
-            fmt::format("\"{}\" is too long; lengths go up to 1,000 in.", text.substr(0, 40)), ""});
+            ErrorCode::OutOfRange, quoted(text) + " is too long; lengths go up to 1,000 in.", ""});
     }
     const Length length = Length::fromTicks(static_cast<std::int64_t>(unitTicks))
                               .scaledRounded(value->numerator, value->denominator);
@@ -291,7 +311,18 @@ std::string exactText(Length length) {
     if (size.isMultipleOf(Length::hundredthMillimetres(1))) {
         return fmt::format("{}{} mm", sign, size.toMillimetres());
     }
-    // Seven decimals are finer than half a tick, so the reader finds the same tick.
+    const std::int64_t sixtyFourths = size.scaledRounded(64, Length::ticksPerInch).ticks();
+    if (size == Length::inches(0, sixtyFourths, 64)) {
+        return fmt::format("{}{} in", sign, inchFigure(sixtyFourths, 64));
+    }
+    // Seven decimals are finer than half a tick, so the reader finds the same tick at the latest
+    // there.
+    for (int decimals = 1; decimals < 7; ++decimals) {
+        const std::string text = fmt::format("{:.{}f} in", size.toInches(), decimals);
+        if (parseLength(text, Unit::Inch) == size) {
+            return sign + text;
+        }
+    }
     return fmt::format("{}{:.7f} in", sign, size.toInches());
 }
 

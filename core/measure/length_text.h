@@ -44,8 +44,10 @@ std::string sizeText(Size size, Scale scale);
 // sizeText in the unit the size is exact in: inches to 1/32 where both sides are multiples of it,
 // else millimetres to 1/2 where both are multiples of that, else inches to 1/16 with the mark.
 std::string naturalSizeText(Size size);
-// Shortest text that parseLength(…, Unit::Inch) reads back to the same ticks: a fraction where the
-// length is a multiple of 1/64 in, mm where it is one of 1/100 mm, else decimal inches.
+// Text that parseLength(…, Unit::Inch) reads back to the same ticks, for lengths within
+// +-Length::coordinateLimit(): a fraction where the length is a multiple of 1/32 in, mm where it is
+// one of 1/100 mm, a fraction again where it is one of 1/64 in to the nearest tick, else inches
+// with as few decimals as do.
 std::string exactText(Length length);
 
 }  // namespace matwright

@@ -66,16 +66,16 @@ bool changesIds(const Sketch& sketch, const Edit& edit) {
     });
 }
 
-std::vector<PieceId> orderAfter(const Sketch& before, const Edit& edit) {
-    std::vector<PieceId> order;
-    for (const PieceId id : before.order) {
-        const auto it = edit.pieces.find(id);
-        if (it == edit.pieces.end() || it->second) {
-            order.push_back(id);
-        }
-    }
-    for (const auto& [id, after] : edit.pieces) {
-        if (after && !before.pieces.contains(id)) {
+// The order after pieces left it, or were added on top in id order.
+std::vector<PieceId> followed(std::vector<PieceId> order,
+                              const std::map<PieceId, std::optional<Piece>>& pieces) {
+    std::set<PieceId> known(order.begin(), order.end());
+    std::erase_if(order, [&](PieceId id) {
+        const auto it = pieces.find(id);
+        return it != pieces.end() && !it->second;
+    });
+    for (const auto& [id, after] : pieces) {
+        if (after && !known.contains(id)) {
             order.push_back(id);
         }
     }
@@ -107,7 +107,7 @@ Result<Edit> apply(Sketch& sketch, const Edit& edit) {
     const bool orderChanges = edit.order.has_value() || changesIds(sketch, edit);
     std::vector<PieceId> order;
     if (orderChanges) {
-        order = edit.order ? *edit.order : orderAfter(sketch, edit);
+        order = edit.order ? *edit.order : followed(sketch.order, edit.pieces);
     }
 
     Edit inverse;
@@ -140,6 +140,8 @@ Edit merged(Edit first, const Edit& second) {
     }
     if (second.order) {
         first.order = second.order;
+    } else if (first.order) {
+        first.order = followed(std::move(*first.order), second.pieces);
     }
     if (second.page) {
         first.page = second.page;
@@ -152,9 +154,16 @@ Edit merged(Edit first, const Edit& second) {
 
 Edit addPieces(const Sketch& sketch, std::span<const Piece> pieces) {
     Edit edit;
-    std::uint32_t id = nextId(sketch).value;
+    PieceId id = nextId(sketch);
+    if (id.value + std::uint64_t{pieces.size()} > maxPieceId.value + std::uint64_t{1}) {
+        id = PieceId{1};  // not enough room above: fill the gaps
+    }
     for (const Piece& piece : pieces) {
-        edit.pieces.emplace(PieceId{id++}, piece);
+        while (sketch.pieces.contains(id)) {
+            ++id.value;
+        }
+        edit.pieces.emplace(id, piece);
+        ++id.value;
     }
     return edit;
 }

@@ -34,11 +34,14 @@ struct Edit {
 // id order. Only what the edit touches is checked anew. Error: BadEdit, with the rule broken.
 Result<Edit> apply(Sketch& sketch, const Edit& edit);
 
-// One edit with the effect of `first` then `second`; `second` wins.
+// One edit with the effect of `first` then `second`, where it can be told without the sketch: it
+// always can for edits that apply() returned, and where one of the two brings an order or `second`
+// neither adds nor removes pieces. Otherwise new pieces go on top in id order, whichever edit they
+// come from.
 Edit merged(Edit first, const Edit& second);
 
 // Builders. They need no checking of their own: apply() does that.
-Edit addPieces(const Sketch& sketch, std::span<const Piece> pieces);  // ids from nextId(), on top
+Edit addPieces(const Sketch& sketch, std::span<const Piece> pieces);  // new ids, on top in order
 Edit removePieces(const Sketch& sketch, std::span<const PieceId> ids);
 Edit changePiece(PieceId id, Piece after);
 Edit changePage(const PageSetup& after);

@@ -99,11 +99,11 @@ Rect turnedBounds(const Piece& piece, const Rect& box);
 Rect trimBounds(const Piece& piece);
 Rect outermostBounds(const Piece& piece);
 
-// The piece with its box set to `box`; corners and radius of the shape are scaled with it
-// (polygon corners rounded to a tick). `box` must have a positive size.
+// The piece with its box set to `box`; polygon corners are scaled with it (rounded to a tick), a
+// radius stays. `box` must have a positive size.
 Piece withBox(Piece piece, const Rect& box);
 
-// "photo slot 4 x 6", or the piece's own name where it has one.
+// "photo slot 4 × 6 in", or the piece's own name where it has one.
 std::string displayName(const Piece& piece);
 
 }  // namespace matwright

@@ -28,7 +28,17 @@ std::vector<Rect> insideMargins(const PageSetup& setup) {
 }
 
 PieceId nextId(const Sketch& sketch) {
-    return sketch.pieces.empty() ? PieceId{1} : PieceId{sketch.pieces.rbegin()->first.value + 1};
+    if (sketch.pieces.empty()) {
+        return PieceId{1};
+    }
+    if (sketch.pieces.rbegin()->first < maxPieceId) {
+        return PieceId{sketch.pieces.rbegin()->first.value + 1};
+    }
+    PieceId free{1};
+    while (sketch.pieces.contains(free)) {
+        ++free.value;
+    }
+    return free;
 }
 
 const Piece* find(const Sketch& sketch, PieceId id) {

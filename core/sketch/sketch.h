@@ -53,7 +53,8 @@ inline constexpr PieceId maxPieceId{1'000'000'000};
 inline constexpr std::size_t maxTextBytes = 10'000;  // of a name, note or paper
 inline constexpr std::size_t maxPolygonCorners = 1'000;
 
-// One past the largest id in use; PieceId{1} in an empty sketch.
+// One past the largest id in use; PieceId{1} in an empty sketch. Where the largest is maxPieceId,
+// the smallest that is free.
 PieceId nextId(const Sketch& sketch);
 // nullptr where there is no such piece.
 const Piece* find(const Sketch& sketch, PieceId id);

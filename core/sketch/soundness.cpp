@@ -14,6 +14,7 @@ namespace matwright {
 
 namespace {
 
+// 1/64 in is half a tick off the grid; what people type as 1/64 rounds to this.
 constexpr Length smallestSide = Length::inches(0, 1, 64);
 constexpr Length largestSide = Length::inches(200);
 
@@ -57,21 +58,49 @@ bool segmentsMeet(Point a, Point b, Point c, Point d) {
            isOnSegment(c, d, b);
 }
 
-bool crossesItself(const std::vector<Point>& corners) {
+// A side of a polygon and the box around it.
+struct Side {
+    std::size_t index;
+    Rect box;
+};
+
+// Neighbours share a corner; they may not run back over each other.
+bool foldsBack(const std::vector<Point>& corners) {
     const std::size_t n = corners.size();
     for (std::size_t i = 0; i < n; ++i) {
         const Point a = corners[i];
         const Point b = corners[(i + 1) % n];
         const Point afterB = corners[(i + 2) % n];
-        // Neighbours share b; they may not run back over each other.
         if (a == b || isOnSegment(a, b, afterB) || isOnSegment(b, afterB, a)) {
             return true;
         }
-        for (std::size_t j = i + 2; j < n; ++j) {
-            if (i == 0 && j == n - 1) {
-                continue;
-            }
-            if (segmentsMeet(a, b, corners[j], corners[(j + 1) % n])) {
+    }
+    return false;
+}
+
+bool areNeighbours(std::size_t i, std::size_t j, std::size_t n) {
+    return (i + 1) % n == j || (j + 1) % n == i;
+}
+
+// Sides are compared from left to right and only while their boxes meet, so that a file full of
+// thousand-cornered polygons is read in reasonable time.
+bool crossesItself(const std::vector<Point>& corners) {
+    if (foldsBack(corners)) {
+        return true;
+    }
+    const std::size_t n = corners.size();
+    std::vector<Side> sides;
+    sides.reserve(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        sides.push_back({i, Rect::spanning(corners[i], corners[(i + 1) % n])});
+    }
+    std::ranges::sort(sides, {}, [](const Side& side) { return side.box.left(); });
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t j = i + 1; j < n && sides[j].box.left() <= sides[i].box.right(); ++j) {
+            const std::size_t a = sides[i].index;
+            const std::size_t c = sides[j].index;
+            if (sides[i].box.y.intersects(sides[j].box.y) && !areNeighbours(a, c, n) &&
+                segmentsMeet(corners[a], corners[(a + 1) % n], corners[c], corners[(c + 1) % n])) {
                 return true;
             }
         }

@@ -16,8 +16,7 @@ namespace matwright {
 // - piece sides between 1/64 in and 200 in; every edge within +-Length::coordinateLimit()
 // - only photo slots have a print size (required there) and mats; borders 1/64..20 in
 // - rounded corners have a positive radius, at most 200 in; polygons have 3..maxPolygonCorners
-// corners inside
-//   their box, do not cross themselves and have an area
+//   corners inside their box, and do not cross or touch themselves, so they have an area
 // - texts are valid UTF-8 without control characters (note may have line breaks), at most
 //   maxTextBytes
 std::optional<Error> findFault(const Sketch& sketch);
