@@ -117,6 +117,11 @@ std::vector<PieceId> Layering::nearAbove(PieceId id) const {
     return ids;
 }
 
+Rect Layering::bounds(PieceId id) const {
+    const Layer* layer = m_index->find(id);
+    return layer ? layer->bounds : Rect{};
+}
+
 const Region& Layering::trimRegion(PieceId id) const {
     static const Region nothing;
     const Layer* layer = m_index->find(id);
@@ -144,6 +149,9 @@ double Layering::hiddenShare(PieceId id) const {
     }
     Region seen = trimRegion(id);
     for (const PieceId above : nearAbove(id)) {
+        if (!bounds(id).interiorIntersects(bounds(above))) {
+            continue;
+        }
         seen = subtracted(seen, outermostRegion(above));
         if (seen.isEmpty()) {
             return 1;

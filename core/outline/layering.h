@@ -21,6 +21,8 @@ class Layering {
     // The pieces above this one, bottom to top, whose outermost box meets the box around this
     // piece's outermost and print outlines (touching counts).
     std::vector<PieceId> nearAbove(PieceId id) const;
+    // The box around the piece's outermost outline, mitres of polygon mats included.
+    Rect bounds(PieceId id) const;
     // As flat areas; empty where there is no such piece.
     const Region& trimRegion(PieceId id) const;
     const Region& outermostRegion(PieceId id) const;
