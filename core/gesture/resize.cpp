@@ -80,7 +80,7 @@ bool isSmallerArea(Size a, Size b) {
 }
 
 void letPrintFollow(Piece& piece, const Piece& start) {
-    if (start.printSize != start.size || piece.size == start.size) {
+    if (start.printSize != start.size) {
         return;
     }
     const Size best = printSizeFor(piece.size);

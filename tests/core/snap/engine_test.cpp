@@ -42,6 +42,11 @@ TEST(Snap, prefersTheLowerRankAtEqualDistance) {
     sketch.page.margins.left = six(2);
     EXPECT_EQ(snapped(sketch, at(six(1))).horizontal->why, "page edge");
     EXPECT_EQ(snapped(sketch, at(six(1))).by().x, -six(1));
+    // The same at the right, where the page edge lies to the right.
+    sketch.page.margins.right = six(2);
+    const SnapResult right = snapped(sketch, at(in(11) - six(1)));
+    EXPECT_EQ(right.horizontal->why, "page edge");
+    EXPECT_EQ(right.by().x, six(1));
 }
 
 TEST(Snap, goesLeftBetweenTwoOfOneRankAtEqualDistance) {
@@ -79,10 +84,10 @@ TEST(Snap, guidesReachToTheBoxWhereItLandsOnBothAxes) {
     const Sketch sketch = sceneOf({box(3, 1, 4, 1)});
     SnapSettings settings = nothing();
     settings.neighbourEdges = settings.margins = true;
-    // Down by 1/16 in onto the bottom margin, and right by 1/16 in into line.
-    const Rect at = Rect::at({in(3) - six(1), in(9) + six(7)}, {in(2), in(2)});
+    // Up by 1/16 in onto the bottom margin, and right by 1/16 in into line.
+    const Rect at = Rect::at({in(3) - six(1), in(9) + six(9)}, {in(2), in(2)});
     const SnapResult result = snapped(sketch, bare(at), settings);
-    EXPECT_EQ(result.by(), (Point{six(1), six(1)}));
+    EXPECT_EQ(result.by(), (Point{six(1), -six(1)}));
     ASSERT_TRUE(result.horizontal);
     EXPECT_EQ(result.horizontal->guides,
               (std::vector<SnapGuide>{{Axis::Horizontal, in(3), in(1), in(11) + six(8)}}));
@@ -96,6 +101,32 @@ TEST(Snap, showsTheGutterGapBesideTheLine) {
     ASSERT_EQ(result.horizontal->gaps.size(), 1U);
     EXPECT_EQ(result.horizontal->gaps[0],
               (SnapGap{Axis::Horizontal, in(5), in(6), in(6) + six(4)}));
+}
+
+TEST(Snap, showsAGapWhereItIsOnceBothAxesHaveSnapped) {
+    const Sketch sketch = sceneOf({box(4, 4, 2, 2)});
+    const SnapResult result =
+        snapped(sketch, bare(box(6, 4, 3, 1).moved({six(4) + six(1), six(1)})));
+    ASSERT_TRUE(result.horizontal);
+    EXPECT_EQ(result.by(), (Point{-six(1), -six(1)}));
+    EXPECT_EQ(
+        result.horizontal->gaps,
+        (std::vector<SnapGap>{{Axis::Horizontal, Length::inches(4, 1, 2), in(6), in(6) + six(4)}}));
+}
+
+TEST(Snap, joinsGuidesOfTwoRulesOnOneLineInBothDirections) {
+    // A gutter from the neighbour beside it, and in line with one above or below.
+    for (const std::int64_t top : {1, 9}) {
+        const Sketch sketch =
+            sceneOf({box(1, 4, 2, 2), Rect::at({in(3) + six(4), in(top)}, {in(5), in(1)})});
+        const SnapResult result =
+            snapped(sketch, bare(Rect::at({in(3) + six(4), in(4)}, {in(2), in(2)})));
+        ASSERT_TRUE(result.horizontal);
+        EXPECT_EQ(result.horizontal->why, "1/4 in gutter");
+        EXPECT_EQ(result.horizontal->guides,
+                  (std::vector<SnapGuide>{{Axis::Horizontal, in(3) + six(4), in(top == 1 ? 1 : 4),
+                                           in(top == 1 ? 6 : 10)}}));
+    }
 }
 
 TEST(Snap, aResizeMovesOnlyAlongTheDraggedAxis) {
