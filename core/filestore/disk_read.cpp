@@ -24,7 +24,7 @@ Error notAFile(mode_t mode, const std::filesystem::path& path) {
 // change while the file is read.
 Result<std::string> readAll(int file, std::size_t expected, std::size_t limit,
                             const std::filesystem::path& path) {
-    constexpr std::size_t step = 64 * 1024;
+    constexpr std::size_t step = 65'536;
     std::string bytes(std::min(std::max(expected, step), limit) + 1, '\0');
     std::size_t filled = 0;
     for (;;) {

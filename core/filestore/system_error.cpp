@@ -86,7 +86,7 @@ Error writeError(int number, const std::filesystem::path& path) {
 }
 
 Error tooLargeError(std::size_t limit, const std::filesystem::path& path) {
-    constexpr std::size_t bytesPerMegabyte = 1024 * 1024;
+    constexpr std::size_t bytesPerMegabyte = 1'048'576;
     return {ErrorCode::TooLarge,
             limit < bytesPerMegabyte
                 ? fmt::format("The file is larger than the {} bytes that can be opened here. "

@@ -73,17 +73,18 @@ std::expected<TemporaryFile, int> createTemporaryFile(int folder, std::string_vi
                                                       unsigned permissions) {
     constexpr int attempts = 100;
     for (int attempt = 0; attempt < attempts; ++attempt) {
-        TemporaryFile made;
-        made.name = fmt::format("{}{:016x}{}", prefixFor(targetName), randomNumber(), suffix);
-        made.file = FileDescriptor(::openat(folder, made.name.c_str(),
-                                            O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW,
-                                            static_cast<mode_t>(permissions)));
-        if (!made.file.isOpen()) {
-            if (errno == EEXIST) {
-                continue;
-            }
+        const std::string name =
+            fmt::format("{}{:016x}{}", prefixFor(targetName), randomNumber(), suffix);
+        const int number =
+            ::openat(folder, name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW,
+                     static_cast<mode_t>(permissions));
+        if (number < 0 && errno == EEXIST) {
+            continue;
+        }
+        if (number < 0) {
             return std::unexpected(errno);
         }
+        TemporaryFile made{FileDescriptor(number), name};
         // A file system without locks is no reason not to save: sweeping leaves files alone there.
         static_cast<void>(::flock(made.file.number(), LOCK_EX));
         // Another save may have swept it between its creation and the lock.

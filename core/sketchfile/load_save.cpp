@@ -25,7 +25,7 @@ Result<void> saveSketch(FileStore& store, const std::filesystem::path& path, con
             ErrorCode::TooLarge,
             fmt::format("The file was not saved: the sketch would take more than the {} MB that "
                         "can be opened again. Shorten its notes or split it in two.",
-                        maxSketchFileBytes / (1024 * 1024)),
+                        maxSketchFileBytes >> 20),
             path.string()});
     }
     return store.replace(path, bytes);

@@ -57,7 +57,7 @@ bool ModelElement::optionalFlag(const char* name) {
     const pugi::xml_attribute attribute = find(name, false);
     const std::string_view value = attribute.value();
     if (attribute && value != words::yes && value != words::no) {
-        fail(fmt::format("{} is {}, but must be \"yes\" or \"no\". {}", name, inQuotes(value),
+        fail(fmt::format(R"({} is {}, but must be "yes" or "no". {})", name, inQuotes(value),
                          remedy));
     }
     return value == words::yes;

@@ -145,7 +145,7 @@ Result<LoadedSketch> readSketch(std::string_view bytes) {
             ErrorCode::TooLarge,
             fmt::format("The file is larger than the {} MB a sketch may have. Check that it is the "
                         "right file.",
-                        maxSketchFileBytes / (1024 * 1024)),
+                        maxSketchFileBytes >> 20),
             "line 1"});
     }
     bytes = withoutByteOrderMark(bytes);

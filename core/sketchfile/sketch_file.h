@@ -19,7 +19,7 @@ inline constexpr const char* sketchNamespace = "urn:matwright:sketch";
 inline constexpr int sketchFormatVersion = 1;
 inline constexpr const char* sketchFileSuffix = ".sketch.svg";
 // Files above these are refused before anything is built from them.
-inline constexpr std::size_t maxSketchFileBytes = 32u * 1024 * 1024;
+inline constexpr std::size_t maxSketchFileBytes = std::size_t{32} * 1024 * 1024;
 inline constexpr int maxSketchFileDepth = 64;
 
 struct LoadedSketch {

@@ -131,7 +131,7 @@ class StringWriter final : public pugi::xml_writer {
 std::string writeSketch(const Sketch& sketch) {
     assert(!findFault(sketch));
     pugi::xml_document document;
-    Node declaration = document.append_child(pugi::node_declaration);
+    const Node declaration = Node(document).append_child(pugi::node_declaration);
     set(declaration, "version", "1.0");
     set(declaration, "encoding", "UTF-8");
     Node svg = document.append_child("svg");
