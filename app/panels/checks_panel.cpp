@@ -15,14 +15,17 @@ namespace matwright::app {
 
 namespace {
 
+// Makes a finding of one line tall enough to hit.
+constexpr int iconSide = 24;
+
 // A triangle with a bar and a dot, readable in both themes.
 QIcon findingIcon(const QPalette& palette) {
-    constexpr int side = 20;
-    QPixmap picture(side * 2, side * 2);
+    QPixmap picture(iconSide * 2, iconSide * 2);
     picture.setDevicePixelRatio(2);
     picture.fill(Qt::transparent);
     QPainter painter(&picture);
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(2, 2);
     const bool light = palette.color(QPalette::Base).lightness() > 127;
     const QColor colour = light ? QColor(0x8A, 0x5A, 0x00) : QColor(0xF2, 0xC1, 0x5B);
     painter.setPen(QPen(colour, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
@@ -48,12 +51,12 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_list->setAccessibleName(tr("Findings"));
     m_list->setWordWrap(true);
-    m_list->setIconSize({20, 20});
+    m_list->setIconSize({iconSide, iconSide});
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setResizeMode(QListView::Adjust);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_list->setSpacing(1);
+    m_list->setSpacing(2);
     m_list->hide();
     m_rest.setSingleShot(true);
     m_rest.setInterval(restMs);

@@ -50,6 +50,7 @@ TEST_F(ChecksPanelTest, ListsWhatIsToMend) {
     EXPECT_EQ(counts.last().first().toInt(), list->count());
     EXPECT_EQ(list->item(0)->text().toStdString(), panel.findings()[0].sentence);
     EXPECT_EQ(labelled<QLabel>(panel, "Nothing to mend."), nullptr);
+    EXPECT_GE(list->visualItemRect(list->item(0)).height(), 24);
 }
 
 TEST_F(ChecksPanelTest, AClickSelectsThePieceAndAsksToShowIt) {
