@@ -34,11 +34,24 @@ Outcome elsewhere(const std::function<Outcome()>& act) {
     return WIFEXITED(status) ? static_cast<Outcome>(WEXITSTATUS(status)) : Wrong;
 }
 
+// Files of an unknown owner cannot be made: in a space of its own the process is the administrator.
+void becomeOwner(uid_t user, gid_t group) {
+    test::writeFile("/proc/self/setgroups", "deny");
+    test::writeFile("/proc/self/uid_map", "0 " + std::to_string(user) + " 1");
+    test::writeFile("/proc/self/gid_map", "0 " + std::to_string(group) + " 1");
+}
+
 // Mounts that nobody else sees; false where this user or machine does not allow it.
 bool hasOwnMounts() {
-    const int spaces = ::geteuid() == 0 ? CLONE_NEWNS : CLONE_NEWNS | CLONE_NEWUSER;
-    return ::unshare(spaces) == 0 &&
-           ::mount("none", "/", nullptr, MS_REC | MS_PRIVATE, nullptr) == 0;
+    const uid_t user = ::geteuid();
+    const gid_t group = ::getegid();
+    if (::unshare(user == 0 ? CLONE_NEWNS : CLONE_NEWNS | CLONE_NEWUSER) != 0) {
+        return false;
+    }
+    if (user != 0) {
+        becomeOwner(user, group);
+    }
+    return ::geteuid() == 0 && ::mount("none", "/", nullptr, MS_REC | MS_PRIVATE, nullptr) == 0;
 }
 
 bool mountSmallDisk(const std::filesystem::path& folder, const char* options) {
