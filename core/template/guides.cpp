@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "core/template/guides.h"
+
+#include "core/template/pen.h"
+#include "core/template/template.h"
+
+namespace matwright {
+
+namespace {
+
+constexpr Length tickLength = Length::millimetres(4);
+
+struct Line {
+    Point from;
+    Point to;
+};
+
+std::vector<Line> centreTicks(const Rect& page) {
+    const Point centre = page.centreRoundedDown();
+    return {{{centre.x, page.top()}, {centre.x, page.top() + tickLength}},
+            {{centre.x, page.bottom() - tickLength}, {centre.x, page.bottom()}},
+            {{page.left(), centre.y}, {page.left() + tickLength, centre.y}},
+            {{page.right() - tickLength, centre.y}, {page.right(), centre.y}}};
+}
+
+std::optional<Rect> foldGap(const PageSetup& setup) {
+    const std::vector<Rect> both = pages(setup);
+    if (both.size() < 2 || !setup.foldGap.isPositive()) {
+        return std::nullopt;
+    }
+    return Rect{{both[0].right(), both[1].left()}, both[0].y};
+}
+
+}  // namespace
+
+Layer pageLayer(const PageSetup& setup) {
+    Layer layer{layerPage, "Page edge", {}};
+    const Stroke stroke = pen::page();
+    for (const Rect& page : pages(setup)) {
+        layer.items.emplace_back(PathItem{
+            {rectPath(page.expanded(-stroke.width.halfRoundedDown()))}, stroke, std::nullopt});
+    }
+    return layer;
+}
+
+Layer guideLayer(const PageSetup& setup) {
+    Layer layer{layerGuides, "Margins, fold and centres", {}};
+    for (const Rect& inside : insideMargins(setup)) {
+        layer.items.emplace_back(PathItem{{rectPath(inside)}, pen::guide(), std::nullopt});
+    }
+    if (const auto gap = foldGap(setup)) {
+        const Length middle = gap->x.centreRoundedDown();
+        layer.items.emplace_back(
+            PathItem{{linePath(vertexAt({middle, gap->top()}), vertexAt({middle, gap->bottom()}))},
+                     pen::guide(),
+                     std::nullopt});
+    }
+    std::vector<Path> ticks;
+    for (const Rect& page : pages(setup)) {
+        for (const Line& tick : centreTicks(page)) {
+            ticks.push_back(linePath(vertexAt(tick.from), vertexAt(tick.to)));
+        }
+    }
+    layer.items.emplace_back(PathItem{std::move(ticks), pen::tick(), std::nullopt});
+    return layer;
+}
+
+void addGuides(const PageSetup& setup, bool withGuides, Occupancy& occupancy) {
+    for (const Rect& page : pages(setup)) {
+        // The fold is a page edge inside the sheet: nothing is written across it.
+        occupancy.addLine(vertexAt({page.right(), page.top()}), vertexAt(page.bottomRight()),
+                          Occupancy::Outline);
+        occupancy.addLine(vertexAt(page.topLeft()), vertexAt({page.left(), page.bottom()}),
+                          Occupancy::Outline);
+        for (const Line& tick : centreTicks(page)) {
+            if (withGuides) {
+                occupancy.addLine(vertexAt(tick.from), vertexAt(tick.to), Occupancy::Guide);
+            }
+        }
+    }
+    if (!withGuides) {
+        return;
+    }
+    for (const Rect& inside : insideMargins(setup)) {
+        const Path edge = rectPath(inside);
+        occupancy.addRing(flattened(edge, pen::hundredths(1)), Occupancy::Guide);
+    }
+}
+
+}  // namespace matwright
