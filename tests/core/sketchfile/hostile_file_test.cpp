@@ -3,12 +3,12 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
-#include <filesystem>
 #include <functional>
 
 #include "core/sketchfile/sketch_file.h"
 #include "core/sketchfile/xml_guard.h"
 #include "tests/core/sketchfile/example.h"
+#include "tests/support/temporary_folder.h"
 
 namespace matwright {
 namespace {
@@ -153,9 +153,7 @@ TEST(HostileFile, DocumentTypesAndWithThemEntityBombsAreRefused) {
 
 // A reader that opened the pipe would wait for ever: the test would not end.
 TEST(HostileFile, NamesOfOtherFilesAreNeverOpened) {
-    const auto folder =
-        std::filesystem::temp_directory_path() / fmt::format("matwright-hostile-{}", ::getpid());
-    std::filesystem::create_directory(folder);
+    const test::TemporaryFolder folder;
     const std::string pipe = folder / "pipe";
     ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
     const std::string good = writeSketch(exampleSketch());
@@ -173,7 +171,6 @@ TEST(HostileFile, NamesOfOtherFilesAreNeverOpened) {
     const auto loaded = readSketch(replaced(replaced(good, "</svg>", links), "<svg ", styled));
     ASSERT_TRUE(loaded) << loaded.error().text();
     EXPECT_EQ(loaded->sketch, exampleSketch());
-    std::filesystem::remove_all(folder);
 }
 
 TEST(HostileFile, AHundredMegabytesAreRefusedUnread) {
