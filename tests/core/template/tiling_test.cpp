@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+#include "core/template/tiling.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/measure/catalogue.h"
+#include "core/template/template.h"
+#include "tests/core/template/drawing_probe.h"
+
+namespace matwright {
+namespace {
+
+constexpr Size in(std::int64_t width, std::int64_t height) {
+    return {Length::inches(width), Length::inches(height)};
+}
+
+TilingOptions optionsFor(std::string_view sheet, Length overlap) {
+    return {findSheetSize(sheet)->size, Length::inches(0, 1, 4), overlap};
+}
+
+// n = 1 if the page fits the printable length, else ceil((L - o) / (P - o)) per axis, the better of
+// the two sheet directions; worked out by hand. (CSS Paged Media 3, appendix B has the notion of
+// tiling, not the numbers.)
+TEST(PlanTiles, NeedsTheFewestSheets) {
+    const Size page12 = in(12, 12);
+    const Size letter = {Length::inches(8, 1, 2), Length::inches(11)};
+    const Size a4 = {Length::millimetres(210), Length::millimetres(297)};
+    const struct {
+        Size page;
+        const char* sheet;
+        std::size_t count;
+    } table[] = {
+        {page12, "letter", 4},  {page12, "a4", 4},    {page12, "tabloid", 2}, {page12, "a3", 2},
+        {page12, "12x18", 2},   {page12, "13x19", 1}, {letter, "letter", 2},  {letter, "a4", 2},
+        {letter, "tabloid", 1}, {letter, "a3", 1},    {a4, "a4", 2},          {a4, "letter", 2},
+    };
+    for (const Length overlap : {Length(), Length::inches(0, 1, 4)}) {
+        for (const auto& row : table) {
+            const auto plan = planTiles(row.page, optionsFor(row.sheet, overlap));
+            ASSERT_TRUE(plan);
+            EXPECT_EQ(plan->tiles.size(), row.count) << row.sheet;
+        }
+    }
+}
+
+TEST(PlanTiles, TurnsTheSheetOnlyWhereThatSavesOne) {
+    const Size letter = {Length::inches(8, 1, 2), Length::inches(11)};
+    EXPECT_TRUE(planTiles(letter, optionsFor("letter", Length()))->turned);
+    EXPECT_FALSE(planTiles(in(12, 12), optionsFor("letter", Length()))->turned);
+    EXPECT_FALSE(planTiles(in(2, 2), optionsFor("letter", Length()))->turned);
+}
+
+TEST(PlanTiles, FillsOneSheetToTheTickAndNeedsTwoBeyond) {
+    const Size fits = {Length::inches(8), Length::inches(10, 1, 2)};
+    const Length tick = Length::fromTicks(1);
+    const TilingOptions options = optionsFor("letter", Length());
+    EXPECT_EQ(planTiles(fits, options)->tiles.size(), 1U);
+    EXPECT_EQ(planTiles({fits.width, fits.height + tick}, options)->tiles.size(), 2U);
+}
+
+// Laws: the windows cover the page without gaps, neighbours share exactly the overlap, none is
+// larger than the sheet can print.
+TEST(PlanTiles, CoversThePage) {
+    for (const NamedSize& page : pageSizes()) {
+        for (const NamedSize& sheet : sheetSizes()) {
+            for (const Length overlap : {Length(), Length::inches(0, 1, 4), Length::inches(2)}) {
+                const auto plan = planTiles(page.size, optionsFor(sheet.id, overlap));
+                ASSERT_TRUE(plan);
+                EXPECT_EQ(plan->tiles.front().window.topLeft(), Point());
+                EXPECT_EQ(plan->tiles.back().window.bottomRight(),
+                          (Point{page.size.width, page.size.height}));
+                for (const Tile& tile : plan->tiles) {
+                    const Size reach{plan->sheet.width - 2 * plan->printerMargin,
+                                     plan->sheet.height - 2 * plan->printerMargin};
+                    EXPECT_TRUE(reach.contains(tile.window.size()));
+                    EXPECT_TRUE(tile.window.size().isPositive());
+                    if (tile.column > 0) {
+                        const Tile& left = plan->tiles[static_cast<std::size_t>(
+                            tile.row * plan->columns + tile.column - 1)];
+                        EXPECT_EQ(left.window.right() - tile.window.left(), overlap);
+                    }
+                }
+            }
+        }
+    }
+}
+
+TEST(PlanTiles, RefusesWhatLeavesNoRoom) {
+    EXPECT_FALSE(planTiles(in(12, 12), optionsFor("letter", Length::inches(7, 3, 4))));
+    EXPECT_TRUE(planTiles(in(12, 12), optionsFor("letter", Length::inches(7, 1, 2))));
+    TilingOptions wide = optionsFor("letter", Length());
+    wide.printerMargin = Length::inches(4, 1, 4);
+    EXPECT_EQ(planTiles(in(12, 12), wide).error().code, ErrorCode::OutOfRange);
+    wide.printerMargin = Length::inches(-1);
+    EXPECT_FALSE(planTiles(in(12, 12), wide));
+    const Size huge = in(200, 100);
+    EXPECT_FALSE(planTiles(huge, optionsFor("letter", Length::inches(7, 1, 2))));
+}
+
+TEST(Tile, IsNamedByRowLetterAndColumnNumber) {
+    EXPECT_EQ((Tile{0, 0, {}}).name(), "A1");
+    EXPECT_EQ((Tile{1, 2, {}}).name(), "B3");
+    EXPECT_EQ((Tile{26, 0, {}}).name(), "AA1");
+}
+
+std::vector<Vertex> crossesOnPage(const Drawing& drawing, const TilePlan& plan, const Tile& tile) {
+    std::vector<Vertex> out;
+    const Drawing sheet = tileDrawing(drawing, plan, tile);
+    const Point by = tile.window.topLeft() - Point{plan.printerMargin, plan.printerMargin};
+    for (const test::InkLine& line :
+         test::strokedLines(*test::findLayer(sheet, "joining-crosses"))) {
+        if (line.from.y == line.to.y) {
+            out.push_back({(line.from.x + line.to.x) / 2 + static_cast<double>(by.x.ticks()),
+                           line.from.y + static_cast<double>(by.y.ticks())});
+        }
+    }
+    return out;
+}
+
+TEST(TileDrawing, HasTheSameCrossesAsItsNeighbourWhereTheyJoin) {
+    const Drawing drawing = templateDrawing(blankSketch(), {});
+    const auto plan = planTiles(drawing.size, optionsFor("letter", Length::inches(0, 1, 4)));
+    ASSERT_TRUE(plan);
+    for (std::size_t a = 0; a < plan->tiles.size(); ++a) {
+        for (std::size_t b = a + 1; b < plan->tiles.size(); ++b) {
+            const auto mine = crossesOnPage(drawing, *plan, plan->tiles[a]);
+            const auto theirs = crossesOnPage(drawing, *plan, plan->tiles[b]);
+            const auto shared = std::ranges::count_if(
+                mine, [&](Vertex v) { return std::ranges::find(theirs, v) != theirs.end(); });
+            const bool beside = plan->tiles[a].row == plan->tiles[b].row ||
+                                plan->tiles[a].column == plan->tiles[b].column;
+            EXPECT_GE(shared, beside ? 2 : 0);
+        }
+    }
+}
+
+TEST(TileDrawing, ShowsItsWindowAtTrueSizeInsideTheMargins) {
+    Drawing drawing;
+    drawing.size = in(12, 12);
+    drawing.title = "Lines";
+    const Vertex from = vertexAt({Length::inches(9), Length::inches(1)});
+    const Vertex to = vertexAt({Length::inches(9), Length::inches(2)});
+    drawing.layers.push_back(
+        {"trim", "", {PathItem{{linePath(from, to)}, Stroke{Length::points(1), {}, {}}, {}}}});
+    const auto plan = planTiles(drawing.size, optionsFor("letter", Length()));
+    ASSERT_TRUE(plan);
+    const Drawing first = tileDrawing(drawing, *plan, plan->tiles[0]);
+    EXPECT_TRUE(test::findLayer(first, "trim")->items.empty());
+    const Drawing second = tileDrawing(drawing, *plan, plan->tiles[1]);
+    const auto lines = test::strokedLines(*test::findLayer(second, "trim"));
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_EQ(lines[0].from, vertexAt({Length::inches(1, 1, 4), Length::inches(1, 1, 4)}));
+    EXPECT_EQ(second.size, plan->sheet);
+}
+
+TEST(TileDrawing, SaysWhichTileItIs) {
+    const Drawing drawing = templateDrawing(blankSketch(), {});
+    const auto plan = planTiles(drawing.size, optionsFor("letter", Length()));
+    const auto boxes =
+        test::textBoxes(*test::findLayer(tileDrawing(drawing, *plan, plan->tiles[3]), "tile"));
+    ASSERT_FALSE(boxes.empty());
+    EXPECT_EQ(boxes[0].text, "Tile B2 of 4");
+}
+
+}  // namespace
+}  // namespace matwright
