@@ -5,10 +5,7 @@
 
 namespace matwright::app {
 
-MarginsSection::MarginsSection(QWidget* parent)
-    : Section(tr("Margins and gutter"), parent),
-      m_sameBox(new QCheckBox(tr("&Same on all sides"), this)) {
-    settle(m_sameBox);
+MarginsSection::MarginsSection(QWidget* parent) : Section(tr("Margins and gutter"), parent) {
     const QString label = tr("Change margins");
     m_all = addField(tr("&Margin"), label,
                      [](PageSetup& p, Length to) { p.margins = Margins::all(to); });
@@ -17,6 +14,8 @@ MarginsSection::MarginsSection(QWidget* parent)
     m_right = addField(tr("&Right"), label, [](PageSetup& p, Length to) { p.margins.right = to; });
     m_bottom =
         addField(tr("&Bottom"), label, [](PageSetup& p, Length to) { p.margins.bottom = to; });
+    m_sameBox = new QCheckBox(tr("&Same on all sides"), this);
+    settle(m_sameBox);
     addBelow(m_sameBox);
     m_gutter = addField(tr("G&utter"), tr("Change gutter"),
                         [](PageSetup& p, Length to) { p.gutter = to; });

@@ -119,14 +119,14 @@ QString MatRows::sizeSentence(Pieces withMat, std::size_t of) const {
 }
 
 MatsSection::MatsSection(Session& session, SettingsStore& settings, QWidget* parent)
-    : PieceSection(tr("Mats"), session, settings, parent),
-      m_add(new QPushButton(tr("&Add mat"), this)) {
+    : PieceSection(tr("Mats"), session, settings, parent) {
     for (std::size_t i = 0; i < maxMats; ++i) {
         auto* rows = new MatRows(i, session, settings, this);
         connect(rows, &PieceSection::refreshAsked, this, &PieceSection::refreshAsked);
         m_rows.push_back(rows);
         addWide(rows);
     }
+    m_add = new QPushButton(tr("&Add mat"), this);
     settle(m_add);
     addWide(m_add);
     m_add->setToolTip(tr("Paper under the photo with a 1/8 in border."));

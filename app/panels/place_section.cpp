@@ -9,9 +9,7 @@
 namespace matwright::app {
 
 PlaceSection::PlaceSection(Session& session, SettingsStore& settings, QWidget* parent)
-    : PieceSection(tr("Place and size"), session, settings, parent),
-      m_keepRatio(new QCheckBox(tr("&Keep ratio"), this)),
-      m_rotation(new AngleField({}, this)) {
+    : PieceSection(tr("Place and size"), session, settings, parent) {
     const Length limit = Length::coordinateLimit();
     const Set setLeft = [](Piece& p, Length to) { p.place.x = to; };
     const Set setTop = [](Piece& p, Length to) { p.place.y = to; };
@@ -25,6 +23,9 @@ PlaceSection::PlaceSection(Session& session, SettingsStore& settings, QWidget* p
     m_top = addLengthRow(tr("From top ed&ge"), tr("Move"), -limit, limit, setTop);
     m_width = addLengthRow(tr("&Width"), tr("Change width"), leastSide, largestSide, setWidth);
     m_height = addLengthRow(tr("Heigh&t"), tr("Change height"), leastSide, largestSide, setHeight);
+    // Tab goes through controls in the order they are made.
+    m_keepRatio = new QCheckBox(tr("&Keep ratio"), this);
+    m_rotation = new AngleField({}, this);
     settle(m_keepRatio);
     addBelow(m_keepRatio);
     m_keepRatio->setToolTip(tr("Width and height change together."));

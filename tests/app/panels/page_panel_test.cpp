@@ -78,6 +78,13 @@ TEST_F(PagePanelTest, ShowsFourMarginsWhereASketchHasThem) {
     EXPECT_EQ(length("Margin"), nullptr);
 }
 
+TEST_F(PagePanelTest, TabGoesDownThePanel) {
+    choosePage(-1);
+    tick("Double page");
+    tick("Same on all sides");
+    expectTabGoesDown(panel, control<QComboBox>(panel, "Page size"));
+}
+
 TEST_F(PagePanelTest, ForgetsWhatWasTypedForTheSketchBefore) {
     choosePage(-1);
     tick("Same on all sides");

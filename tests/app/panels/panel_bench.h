@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemView>
+#include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QTemporaryDir>
@@ -75,6 +76,25 @@ class PanelBench : public testing::Test {
         field->lineEdit()->selectAll();
         QTest::keyClicks(field->lineEdit(), QLatin1String(text));
         QTest::keyClick(field->lineEdit(), end);
+    }
+    // Presses Tab from the first control on, once around, and expects to go down all the way.
+    static void expectTabGoesDown(QWidget& panel, QWidget* first) {
+        ASSERT_NE(first, nullptr);
+        first->setFocus(Qt::TabFocusReason);
+        int height = -1;
+        int stops = 0;
+        for (QWidget* at = QApplication::focusWidget(); at && stops < 100; ++stops) {
+            const int now = at->mapTo(&panel, QPoint()).y();
+            EXPECT_GE(now, height) << at->accessibleName().toStdString();
+            height = now;
+            QTest::keyClick(at, Qt::Key_Tab);
+            at = QApplication::focusWidget();
+            if (at == first || at == first->focusProxy()) {
+                break;
+            }
+        }
+        EXPECT_GT(stops, 3);
+        EXPECT_LT(stops, 100) << "Tab never comes back";
     }
     // Opens the list of a combo box and takes an entry with the keyboard.
     static void choose(QComboBox* box, int index) {

@@ -9,6 +9,7 @@
 #include <QTableView>
 
 #include "app/panels/angle_field.h"
+#include "app/panels/piece_changes.h"
 #include "app/panels/text_field.h"
 #include "tests/app/panels/panel_bench.h"
 
@@ -287,6 +288,18 @@ TEST_F(PolygonPanelTest, SaysWhyACornerIsRefusedAndKeepsThePolygon) {
         }
         EXPECT_TRUE(told) << text;
     }
+}
+
+TEST_F(PiecePanelTest, TabGoesDownThePanel) {
+    Piece matted = photoSlot(inchSize(4, 6));
+    matted.mats = {{usualBorder, usualBorder, {}}};
+    Piece polygon = block(inchSize(2, 2));
+    polygon.shape = beginningShape(ShapeKind::Polygon, polygon.size);
+    fill({matted, polygon});
+    select({1});
+    expectTabGoesDown(panel, control<QComboBox>(panel, "Print size"));
+    select({2});
+    expectTabGoesDown(panel, length("From left edge"));
 }
 
 TEST_F(PiecePanelTest, EveryControlIsTallEnoughAndNamed) {
