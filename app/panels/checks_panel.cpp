@@ -5,7 +5,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPainter>
-#include <QVBoxLayout>
+#include <QStackedLayout>
 #include <QtConcurrent>
 
 #include "app/panels/section.h"
@@ -41,13 +41,13 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
     : QWidget(parent),
       m_session(session),
       m_settings(settings),
+      m_layers(new QStackedLayout(this)),
       m_nothing(new TintedLabel(Tint::Quiet, tr("Nothing to mend."), this)),
       m_list(new QListWidget(this)) {
     setAccessibleName(tr("Checks"));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(10, 8, 10, 8);
-    layout->addWidget(m_nothing);
-    layout->addWidget(m_list, 1);
+    m_layers->setContentsMargins(10, 8, 10, 8);
+    m_layers->addWidget(m_nothing);
+    m_layers->addWidget(m_list);
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_list->setAccessibleName(tr("Findings"));
     m_list->setWordWrap(true);
@@ -57,7 +57,6 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setSpacing(2);
-    m_list->hide();
     m_rest.setSingleShot(true);
     m_rest.setInterval(restMs);
     connect(&m_rest, &QTimer::timeout, this, &ChecksPanel::start);
@@ -114,8 +113,7 @@ void ChecksPanel::showFindings() {
         item->setToolTip(tr("Click to select the piece."));
     }
     m_list->setCurrentRow(qMin(row, m_list->count() - 1));
-    m_list->setVisible(!m_findings.empty());
-    m_nothing->setVisible(m_findings.empty());
+    m_layers->setCurrentIndex(m_findings.empty() ? 0 : 1);
 }
 
 // The icons are painted in a colour of the theme.

@@ -13,6 +13,7 @@
 class QLabel;
 class QListWidget;
 class QListWidgetItem;
+class QStackedLayout;
 
 namespace matwright::app {
 
@@ -29,6 +30,9 @@ class ChecksPanel final : public QWidget {
     ChecksPanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
 
     const std::vector<CheckFinding>& findings() const { return m_findings; }
+    // The same with and without findings, so that nothing around the panel jumps.
+    QSize sizeHint() const override { return {420, 120}; }
+    QSize minimumSizeHint() const override { return {160, 64}; }
 
   signals:
     // Fresh findings are shown.
@@ -48,6 +52,7 @@ class ChecksPanel final : public QWidget {
 
     Session& m_session;
     SettingsStore& m_settings;
+    QStackedLayout* m_layers;
     QLabel* m_nothing;
     QListWidget* m_list;
     QTimer m_rest;

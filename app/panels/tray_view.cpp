@@ -66,6 +66,7 @@ TrayView::TrayView(std::vector<ReadyPiece> ready, double pixelsPerInch, QWidget*
     setResizeMode(QListView::Adjust);
     setDragEnabled(true);
     setDragDropMode(QAbstractItemView::DragOnly);
+    setDropIndicatorShown(false);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setSelectionRectVisible(false);
     setMouseTracking(true);
