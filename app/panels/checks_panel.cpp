@@ -45,7 +45,7 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
       m_nothing(new TintedLabel(Tint::Quiet, tr("Nothing to mend."), this)),
       m_list(new QListWidget(this)) {
     setAccessibleName(tr("Checks"));
-    m_layers->setContentsMargins(10, 8, 10, 8);
+    m_nothing->setContentsMargins(10, 8, 10, 8);  // a stacked layout has no margins
     m_layers->addWidget(m_nothing);
     m_layers->addWidget(m_list);
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
