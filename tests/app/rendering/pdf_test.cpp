@@ -121,6 +121,21 @@ TEST_P(PdfOfSize, HasItsContentAtTrueSizeFromTheTopLeftCorner) {
 
 INSTANTIATE_TEST_SUITE_P(Catalogue, PdfOfSize, testing::ValuesIn(wholeCatalogue()));
 
+}  // namespace
+}  // namespace matwright::app
+
+namespace matwright {
+
+// What a failing test shows instead of bytes.
+void PrintTo(const NamedSize& size, std::ostream* out) {
+    *out << size.id;
+}
+
+}  // namespace matwright
+
+namespace matwright::app {
+namespace {
+
 TEST_F(Pdf, SaysTheSameBoxesToPoppler) {
     NEEDS("pdfinfo");
     const Size a4 = findSheetSize("a4")->size;
