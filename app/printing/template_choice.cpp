@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "app/printing/template_choice.h"
+
+#include <QCoreApplication>
+
+namespace matwright::app {
+
+namespace {
+
+QString said(const char* text) {
+    return QCoreApplication::translate("matwright::app::TemplateChoice", text);
+}
+
+}  // namespace
+
+TemplateChoice initialChoice(const Settings& settings, const Sketch& sketch) {
+    TemplateChoice choice;
+    if (const NamedSize* sheet = findSheetSize(settings.sheetId)) {
+        choice.sheet = sheet;
+    }
+    choice.printerMargin = settings.printerMargin;
+    choice.overlap = settings.overlap;
+    choice.look.scale = settings.scale;
+    choice.tiled = settings.templateTiled || !fitsWhole(surface(sketch.page).size(), choice);
+    return choice;
+}
+
+Settings remembered(Settings settings, const TemplateChoice& choice) {
+    settings.sheetId = choice.sheet->id;
+    settings.printerMargin = choice.printerMargin;
+    settings.overlap = choice.overlap;
+    settings.templateTiled = choice.tiled;
+    return settings;
+}
+
+bool fitsWhole(Size page, const TemplateChoice& choice) {
+    const Size sheet = choice.sheet->size;
+    return sheet.contains(page) || sheet.turned().contains(page);
+}
+
+Result<TemplateSheets> sheetsToSave(const Drawing& drawing, const TemplateChoice& choice) {
+    if (!choice.tiled) {
+        return wholeTemplate(drawing);
+    }
+    return tiledTemplate(drawing, {choice.sheet->size, choice.printerMargin, choice.overlap});
+}
+
+Result<TemplateSheets> sheetsToPrint(const Drawing& drawing, const TemplateChoice& choice) {
+    if (choice.tiled) {
+        return sheetsToSave(drawing, choice);
+    }
+    if (std::optional<TemplateSheets> sheets = centredTemplate(drawing, choice.sheet->size)) {
+        return std::move(*sheets);
+    }
+    return std::unexpected(
+        Error{ErrorCode::Unsupported,
+              said("The whole page does not fit on a %1 sheet: choose larger paper or several "
+                   "sheets, or save a PDF for a print shop.")
+                  .arg(shortName(*choice.sheet))
+                  .toStdString(),
+              ""});
+}
+
+QString outcomeSentence(const Drawing& drawing, const TemplateChoice& choice,
+                        const TemplateSheets& sheets) {
+    const QString outcome = describe(sheets, drawing.size, *choice.sheet, choice.look.scale);
+    if (choice.tiled) {
+        return outcome + QLatin1Char('.');
+    }
+    if (!fitsWhole(drawing.size, choice)) {
+        return said("%1, for a print shop. It is too large for %2 paper.")
+            .arg(outcome, shortName(*choice.sheet));
+    }
+    return said(
+               "%1, printed in the middle of %2 paper. What lies outside the reach of the "
+               "printer stays blank.")
+        .arg(outcome, shortName(*choice.sheet));
+}
+
+QString trueSizeSentence(const TemplateChoice& choice) {
+    if (!choice.look.checkSquares) {
+        return said("Print at actual size (100 %).");
+    }
+    return unitOf(choice.look.scale) == Unit::Inch
+               ? said("Print at actual size (100 %). Then measure the 1 in square.")
+               : said("Print at actual size (100 %). Then measure the 50 mm square.");
+}
+
+}  // namespace matwright::app

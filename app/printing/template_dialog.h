@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QDialog>
+#include <string_view>
+
+#include "app/printing/template_asks.h"
+#include "app/printing/template_choice.h"
+
+class QLabel;
+class QPushButton;
+
+namespace matwright::app {
+
+class ChoicesPanel;
+class SettingsStore;
+class SheetPreview;
+class TintedLabel;
+
+// The measured template of a sketch: shown as it will come out, then printed or saved. It works on
+// a copy of the sketch. Choices about paper are remembered in the settings.
+class TemplateDialog final : public QDialog {
+    Q_OBJECT
+
+  public:
+    // `suggestedName` is a path without a suffix, or empty.
+    TemplateDialog(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
+                   QWidget* parent = nullptr);
+    TemplateDialog(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
+                   TemplateAsks asks, QWidget* parent = nullptr);
+
+    const SheetPreview& preview() const { return *m_preview; }
+    // What went wrong or what is in the way; empty when nothing is.
+    QString problem() const;
+    // What was done last: "Saved …".
+    QString news() const;
+
+  public slots:
+    void print();
+    void savePdf();
+    void saveSvg();
+    void saveCutLines();
+
+  private:
+    QWidget* makeSide();
+    QWidget* makeButtons();
+    void redraw();
+    void layOutSheets();
+    void remember();
+    void say(const QString& problem, const QString& news = {});
+    void makeDefault(QPushButton* button);
+    // Asks for a name that ends in `suffix` and writes there; `what` opens the news.
+    void save(const QString& title, const QString& part, const QString& suffix,
+              const QString& filter, std::string_view bytes, const QString& what);
+    bool sheetIsAccepted(const QPrinter& printer, Size sheet);
+
+    const Sketch m_sketch;
+    SettingsStore& m_settings;
+    const QString m_suggestedName;
+    TemplateAsks m_asks;
+    Drawing m_drawing;
+    SheetPreview* m_preview;
+    ChoicesPanel* m_choices;
+    QLabel* m_outcome;
+    QLabel* m_trueSize;
+    TintedLabel* m_problem;
+    TintedLabel* m_news;
+    QPushButton* m_print;
+    QPushButton* m_savePdf;
+};
+
+}  // namespace matwright::app
