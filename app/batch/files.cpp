@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include "app/batch/files.h"
+
+#include <algorithm>
+#include <cctype>
+#include <ostream>
+
+#include "core/sketchfile/sketch_file.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr const char* programName = "matwright-batch";
+
+// The same file, however it is spelt and through whatever link.
+bool isSameFile(const std::filesystem::path& a, const std::filesystem::path& b) {
+    std::error_code ignored;
+    if (std::filesystem::equivalent(a, b, ignored)) {
+        return true;
+    }
+    const auto spelt = [&](const std::filesystem::path& path) {
+        return std::filesystem::weakly_canonical(std::filesystem::absolute(path, ignored), ignored);
+    };
+    return spelt(a) == spelt(b);
+}
+
+char lower(char c) {
+    return static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+}
+
+}  // namespace
+
+int fail(BatchPorts& ports, ExitCode code, const Error& error) {
+    ports.err << programName << ": " << error.text() << '\n';
+    return code;
+}
+
+std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPorts& ports) {
+    Result<LoadedSketch> loaded = loadSketch(ports.files, input);
+    if (!loaded) {
+        return std::unexpected(fail(ports, InputRefused, loaded.error()));
+    }
+    for (const std::string& warning : loaded->warnings) {
+        ports.err << programName << ": " << input.string() << ": " << warning << '\n';
+    }
+    return std::move(loaded->sketch);
+}
+
+bool hasSuffix(const std::filesystem::path& path, std::string_view suffix) {
+    const std::string extension = path.extension().string();
+    return std::ranges::equal(extension, suffix, {}, lower);
+}
+
+int writeResult(const std::filesystem::path& input, const std::filesystem::path& output,
+                std::string_view bytes, std::string_view what, BatchPorts& ports) {
+    if (isSameFile(input, output)) {
+        return fail(ports, WrongUse,
+                    {ErrorCode::Unsupported,
+                     "This is the sketch itself; give the result another name.", output.string()});
+    }
+    if (const Result<void> written = ports.files.replace(output, bytes); !written) {
+        return fail(ports, CouldNotWrite, written.error());
+    }
+    ports.out << "Wrote " << output.string();
+    if (!what.empty()) {
+        ports.out << ": " << what;
+    }
+    ports.out << '\n';
+    return Done;
+}
+
+}  // namespace matwright::app

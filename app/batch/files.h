@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <filesystem>
+#include <string_view>
+
+#include "app/batch/ports.h"
+#include "core/sketch/sketch.h"
+
+namespace matwright::app {
+
+// The sketch, its warnings said on `err`; on failure says so and gives the exit code.
+std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPorts& ports);
+
+// Whether the path ends in this suffix (".svg"), in upper or lower case.
+bool hasSuffix(const std::filesystem::path& path, std::string_view suffix);
+
+// Writes one result, unless that is the input itself, and says its name on `out`. `what` tells
+// what it is and may be empty.
+int writeResult(const std::filesystem::path& input, const std::filesystem::path& output,
+                std::string_view bytes, std::string_view what, BatchPorts& ports);
+
+}  // namespace matwright::app

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "app/batch/json.h"
+
+#include <nlohmann/json.hpp>
+
+#include "core/measure/length_text.h"
+
+namespace matwright::app {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json json(Length length) {
+    return {{"ticks", length.ticks()}, {"mm", length.toMillimetres()}, {"text", exactText(length)}};
+}
+
+Json json(Size size) {
+    return {{"width", json(size.width)}, {"height", json(size.height)}};
+}
+
+Json json(const PageSetup& page) {
+    return {{"size", json(page.size)},
+            {"doublePage", page.doublePage},
+            {"foldGap", json(page.foldGap)},
+            {"margins",
+             {{"left", json(page.margins.left)},
+              {"top", json(page.margins.top)},
+              {"right", json(page.margins.right)},
+              {"bottom", json(page.margins.bottom)}}},
+            {"gutter", json(page.gutter)}};
+}
+
+Json matsJson(const Piece& piece) {
+    Json mats = Json::array();
+    for (std::size_t i = 0; i < piece.mats.size(); ++i) {
+        const Mat& mat = piece.mats[i];
+        mats.push_back({{"border", json(mat.border)},
+                        {"bottomBorder", json(mat.bottomBorder.value_or(mat.border))},
+                        {"size", json(matBox(piece, i).size())},
+                        {"paper", mat.paper}});
+    }
+    return mats;
+}
+
+std::string_view shapeWord(const Shape& shape) {
+    constexpr std::string_view words[] = {"rectangle", "rounded rectangle", "oval", "polygon"};
+    return words[shape.index()];
+}
+
+Json pieceJson(std::size_t number, PieceId id, const Piece& piece) {
+    const Rect bounds = trimBounds(piece);
+    Json result = {{"number", number},   {"id", id.value},     {"kind", kindName(piece.kind)},
+                   {"name", piece.name}, {"note", piece.note}, {"shape", shapeWord(piece.shape)}};
+    if (piece.printSize) {
+        result["print"] = json(*piece.printSize);
+    }
+    result["trim"] = json(piece.size);
+    if (piece.kind == PieceKind::PhotoSlot) {
+        result["mats"] = matsJson(piece);
+    }
+    result["paper"] = piece.paper;
+    result["left"] = json(bounds.left());
+    result["top"] = json(bounds.top());
+    result["rotation"] = piece.rotation.toDegrees();
+    result["locked"] = piece.locked;
+    return result;
+}
+
+}  // namespace
+
+std::string piecesJson(const Sketch& sketch) {
+    Json pieces = Json::array();
+    for (std::size_t i = 0; i < sketch.order.size(); ++i) {
+        const PieceId id = sketch.order[i];
+        pieces.push_back(pieceJson(i + 1, id, sketch.pieces.at(id)));
+    }
+    return Json{{"name", sketch.name},
+                {"note", sketch.note},
+                {"page", json(sketch.page)},
+                {"pieces", std::move(pieces)}}
+        .dump(2);
+}
+
+std::string findingsJson(const Sketch& sketch, const std::vector<CheckFinding>& findings) {
+    Json list = Json::array();
+    for (const CheckFinding& finding : findings) {
+        Json pieces = Json::array();
+        for (PieceId id : finding.pieces) {
+            pieces.push_back({{"number", pieceNumber(sketch, id)},
+                              {"id", id.value},
+                              {"name", displayName(sketch.pieces.at(id))}});
+        }
+        list.push_back({{"kind", checkWord(finding.kind)},
+                        {"sentence", finding.sentence},
+                        {"pieces", std::move(pieces)}});
+    }
+    return Json{{"findings", std::move(list)}}.dump(2);
+}
+
+}  // namespace matwright::app

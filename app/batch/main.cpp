@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#include <QGuiApplication>
+#include <iostream>
+#include <memory>
+
+#include "app/batch/command_line.h"
+
+namespace {
+
+// Standard error belongs to our own sentences; of Qt's, only what ends the program is one.
+void quieten(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+    if (type == QtFatalMsg) {
+        std::cerr << "matwright-batch: " << qFormatLogMessage(type, context, message).toStdString()
+                  << '\n';
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    qInstallMessageHandler(quieten);
+    // Never a window, so never a display.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    matwright::DiskFileStore files;
+    std::unique_ptr<QGuiApplication> painting;
+    matwright::app::BatchPorts ports{files, std::cout, std::cerr, [&] {
+                                         if (!painting) {
+                                             painting =
+                                                 std::make_unique<QGuiApplication>(argc, argv);
+                                         }
+                                     }};
+    const std::vector<std::string> arguments(argv + 1, argv + argc);
+    const int code = matwright::app::runBatch(arguments, ports);
+    if (!std::cout.flush()) {
+        std::cerr << "matwright-batch: The results could not be written to standard output.\n";
+        return matwright::app::CouldNotWrite;
+    }
+    return code;
+}

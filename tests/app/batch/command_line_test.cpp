@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include "app/batch/command_line.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/app/batch/batch_run.h"
+
+namespace matwright::app {
+namespace {
+
+TEST(BatchCommandLine, HelpTeachesWithExamplesAndExitCodes) {
+    BatchRun batch;
+    EXPECT_EQ(batch.run({"--help"}), Done);
+    EXPECT_EQ(batch.err, "");
+    for (const char* part : {"template", "cutlines", "picture", "check", "pieces", "sizes",
+                             "Examples:", "Exit codes:"}) {
+        EXPECT_NE(batch.out.find(part), std::string::npos) << part;
+    }
+    for (const char* command : {"template", "cutlines", "picture", "check", "pieces"}) {
+        EXPECT_EQ(batch.run({command, "--help"}), Done);
+        EXPECT_NE(batch.out.find(std::string("matwright-batch ") + command), std::string::npos);
+    }
+}
+
+TEST(BatchCommandLine, VersionIsOneLine) {
+    BatchRun batch;
+    EXPECT_EQ(batch.run({"--version"}), Done);
+    EXPECT_EQ(std::count(batch.out.begin(), batch.out.end(), '\n'), 1);
+}
+
+using Arguments = std::vector<std::string>;
+
+class BatchWrongUse : public testing::TestWithParam<Arguments> {};
+
+TEST_P(BatchWrongUse, IsRefusedWithASentenceAndNothingIsWritten) {
+    BatchRun batch;
+    batch.addSketch("page.svg", smallSketch());
+    EXPECT_EQ(batch.run(GetParam()), WrongUse);
+    EXPECT_EQ(batch.out, "");
+    EXPECT_EQ(batch.err.rfind("matwright-batch: ", 0), 0u) << batch.err;
+    EXPECT_EQ(batch.files.files.size(), 1u);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    CommandLines, BatchWrongUse,
+    testing::Values(
+        Arguments{}, Arguments{"frobnicate"}, Arguments{"template"},
+        Arguments{"template", "page.svg"}, Arguments{"template", "-o", "out.svg"},
+        Arguments{"template", "page.svg", "-o", "out.txt"},
+        Arguments{"template", "page.svg", "-o", "svg"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--sheet", "a4"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--tiled", "--sheet", "napkin"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--tiled", "--overlap", "wide"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--tiled", "--overlap", "-1/4"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--tiled", "--printer-margin", "4.2"},
+        Arguments{"template", "page.svg", "-o", "out.pdf", "--scale", "1/10in"},
+        Arguments{"cutlines", "page.svg", "-o", "out.pdf"},
+        Arguments{"picture", "page.svg", "-o", "out.jpg"},
+        Arguments{"picture", "page.svg", "-o", "out.png", "--width", "0"},
+        Arguments{"picture", "page.svg", "-o", "out.png", "--width", "20001"},
+        Arguments{"check", "page.svg", "--trimmer-step", "0"}, Arguments{"check", "page.svg", "x"},
+        Arguments{"pieces"}));
+
+TEST(BatchInput, ThatIsMissingOrNoSketchIsRefused) {
+    BatchRun batch;
+    batch.files.files["text.svg"] = "no sketch";
+    for (const char* input : {"missing.svg", "text.svg"}) {
+        for (const Arguments& arguments : {Arguments{"template", input, "-o", "out.svg"},
+                                           Arguments{"cutlines", input, "-o", "out.svg"},
+                                           Arguments{"picture", input, "-o", "out.png"},
+                                           Arguments{"check", input}, Arguments{"pieces", input}}) {
+            EXPECT_EQ(batch.run(arguments), InputRefused) << arguments[0];
+            EXPECT_EQ(batch.err.rfind(std::string("matwright-batch: ") + input, 0), 0u)
+                << batch.err;
+            EXPECT_EQ(batch.out, "");
+        }
+    }
+}
+
+}  // namespace
+}  // namespace matwright::app
