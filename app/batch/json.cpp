@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "app/batch/place.h"
 #include "core/measure/length_text.h"
 
 namespace matwright::app {
@@ -48,8 +49,8 @@ std::string_view shapeWord(const Shape& shape) {
     return words[shape.index()];
 }
 
-Json pieceJson(std::size_t number, PieceId id, const Piece& piece) {
-    const Rect bounds = trimBounds(piece);
+Json pieceJson(std::size_t number, PieceId id, const Piece& piece, const std::vector<Rect>& pages) {
+    const Place place = placeOf(piece, pages);
     Json result = {{"number", number},   {"id", id.value},     {"kind", kindName(piece.kind)},
                    {"name", piece.name}, {"note", piece.note}, {"shape", shapeWord(piece.shape)}};
     if (piece.printSize) {
@@ -60,8 +61,9 @@ Json pieceJson(std::size_t number, PieceId id, const Piece& piece) {
         result["mats"] = matsJson(piece);
     }
     result["paper"] = piece.paper;
-    result["left"] = json(bounds.left());
-    result["top"] = json(bounds.top());
+    result["onPage"] = place.page + 1;
+    result["left"] = json(place.left);
+    result["top"] = json(place.top);
     result["rotation"] = piece.rotation.toDegrees();
     result["locked"] = piece.locked;
     return result;
@@ -70,10 +72,11 @@ Json pieceJson(std::size_t number, PieceId id, const Piece& piece) {
 }  // namespace
 
 std::string piecesJson(const Sketch& sketch) {
+    const std::vector<Rect> allPages = pages(sketch.page);
     Json pieces = Json::array();
     for (std::size_t i = 0; i < sketch.order.size(); ++i) {
         const PieceId id = sketch.order[i];
-        pieces.push_back(pieceJson(i + 1, id, sketch.pieces.at(id)));
+        pieces.push_back(pieceJson(i + 1, id, sketch.pieces.at(id), allPages));
     }
     return Json{{"name", sketch.name},
                 {"note", sketch.note},

@@ -15,9 +15,10 @@ namespace matwright::app {
 // fraction of an inch where there is one, else decimal inches or mm.
 
 // {"name", "note", "page": {...}, "pieces": [{"number", "id", "kind", "name", "note", "print",
-// "trim", "mats", "paper", "left", "top", "rotation", "locked"}, …]}, from bottom to top.
-// "left" and "top" are of the trim line as it lies, from the page's corner; "rotation" is in
-// degrees, clockwise. "print" and "mats" are there for photo slots only.
+// "shape", "trim", "mats", "paper", "onPage", "left", "top", "rotation", "locked"}, …]}, from
+// bottom to top. "onPage" is 1, or 2 for the right page of a double page; "left" and "top" are
+// measured on it (see Place); "rotation" is in degrees, clockwise. "print" and "mats" are there for
+// photo slots only.
 std::string piecesJson(const Sketch& sketch);
 
 // {"findings": [{"kind", "sentence", "pieces": [{"number", "id", "name"}, …]}, …]}

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cassert>
 
+#include "app/batch/place.h"
+
 namespace matwright::app {
 
 namespace {
@@ -78,16 +80,30 @@ std::string rotationText(Angle rotation) {
 }  // namespace
 
 std::string piecesTable(const Sketch& sketch, Scale scale) {
-    Table table({"No.", "Kind", "Name", "Print", "Trim", "Mats", "Left", "Top", "Rotation"},
-                {0, 6, 7, 8});
+    const std::vector<Rect> allPages = pages(sketch.page);
+    const bool facing = allPages.size() > 1;
+    Table::Row heading = {"No.", "Kind", "Name", "Print", "Trim", "Mats"};
+    if (facing) {
+        heading.emplace_back("Page");
+    }
+    const std::size_t left = heading.size();
+    heading.insert(heading.end(), {"Left", "Top", "Rotation"});
+    Table table(std::move(heading), {0, left, left + 1, left + 2});
     for (std::size_t i = 0; i < sketch.order.size(); ++i) {
         const Piece& piece = sketch.pieces.at(sketch.order[i]);
-        const Rect bounds = trimBounds(piece);
-        table.addRow({std::to_string(i + 1), std::string(kindName(piece.kind)), piece.name,
-                      piece.printSize ? sizeText(*piece.printSize, scale) : "",
-                      sizeText(piece.size, scale), matsText(piece, scale),
-                      lengthText(bounds.left(), scale), lengthText(bounds.top(), scale),
-                      rotationText(piece.rotation)});
+        const Place place = placeOf(piece, allPages);
+        Table::Row row = {std::to_string(i + 1),
+                          std::string(kindName(piece.kind)),
+                          piece.name,
+                          piece.printSize ? sizeText(*piece.printSize, scale) : "",
+                          sizeText(piece.size, scale),
+                          matsText(piece, scale)};
+        if (facing) {
+            row.emplace_back(place.page == 0 ? "left" : "right");
+        }
+        row.insert(row.end(), {lengthText(place.left, scale), lengthText(place.top, scale),
+                               rotationText(piece.rotation)});
+        table.addRow(std::move(row));
     }
     return table.text();
 }

@@ -26,8 +26,8 @@ class Table {
     std::vector<Row> m_rows;  // the heading first
 };
 
-// One line a piece from bottom to top: number, kind, name, print, trim, mats, left, top, rotation,
-// lengths to the scale. Left and top are of the trim line as it lies, from the page's corner.
+// One line a piece from bottom to top: number, kind, name, print, trim, mats, on a double page
+// which of the two, left, top (see Place), rotation; lengths to the scale.
 std::string piecesTable(const Sketch& sketch, Scale scale);
 
 }  // namespace matwright::app

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/batch/json.h"
+#include "app/batch/place.h"
 #include "app/batch/table.h"
 #include "core/sketch/edit.h"
 #include "tests/app/batch/batch_run.h"
@@ -95,6 +96,30 @@ TEST(BatchPieces, LeftAndTopAreOfThePieceAsItLies) {
     EXPECT_EQ(all["pieces"][0]["left"]["text"], "2 in");
     EXPECT_EQ(all["pieces"][0]["top"]["text"], "0 in");
     EXPECT_EQ(all["pieces"][0]["rotation"], 90);
+}
+
+TEST(BatchPieces, OfADoublePageAreMeasuredOnThePageTheyBeginOn) {
+    Sketch sketch = smallSketch();
+    sketch.page.doublePage = true;
+    sketch.page.foldGap = Length::inches(0, 1, 2);
+    const std::vector<Rect> both = pages(sketch.page);
+    Piece piece = sketch.pieces.at(PieceId{1});
+    const Length tick = Length::fromTicks(1);
+    const std::pair<Length, Place> cases[] = {
+        {Length::inches(-1), {0, Length::inches(-1), Length::inches(1)}},
+        {Length{}, {0, {}, Length::inches(1)}},
+        {both[1].left() - tick, {0, both[1].left() - tick, Length::inches(1)}},
+        {both[1].left(), {1, {}, Length::inches(1)}},
+        {both[1].left() + Length::inches(2), {1, Length::inches(2), Length::inches(1)}},
+    };
+    for (const auto& [x, place] : cases) {
+        piece.place.x = x;
+        EXPECT_EQ(placeOf(piece, both), place) << x.ticks();
+    }
+    sketch.pieces.at(PieceId{1}).place.x = both[1].left() + Length::inches(2);
+    EXPECT_NE(piecesTable(sketch, Scale::SixteenthInch).find("  right  2 in"), std::string::npos)
+        << piecesTable(sketch, Scale::SixteenthInch);
+    EXPECT_EQ(json::parse(piecesJson(sketch))["pieces"][0]["onPage"], 2);
 }
 
 TEST(BatchCheck, AnswersZeroWhenThereIsNothingToMend) {
