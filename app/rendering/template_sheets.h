@@ -28,7 +28,7 @@ Result<TemplateSheets> tiledTemplate(const Drawing& drawing, const TilingOptions
 // where the drawing is larger than the sheet; the printer's margins are not looked at.
 std::optional<TemplateSheets> centredTemplate(const Drawing& drawing, Size sheet);
 
-// What people call a sheet of the catalogue: "Letter", "A4", "12 x 18 in".
+// What people call a sheet of the catalogue: "Letter", "A4", "12 × 18 in".
 QString shortName(const NamedSize& sheet);
 
 // What comes out, as one phrase: "12 × 12 in page on 4 Letter sheets, joined with 1/4 in overlap".

@@ -132,7 +132,7 @@ struct SentenceCase {
 TEST(TemplateSentence, SaysWhatWillComeOut) {
     const SentenceCase cases[] = {
         {12, true, "letter", "12 × 12 in page on 4 Letter sheets, joined with 1/4 in overlap."},
-        {12, true, "13x19", "12 × 12 in page on one 13 x 19 in sheet."},
+        {12, true, "13x19", "12 × 12 in page on one 13 × 19 in sheet."},
         {12, false, "letter",
          "12 × 12 in page in one piece, for a print shop. It is too large for Letter paper."},
         {8, false, "letter",
