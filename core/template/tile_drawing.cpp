@@ -15,6 +15,9 @@ namespace {
 constexpr Colour white = {255, 255, 255};
 constexpr Length crossArm = Length::millimetres(3);
 constexpr Length pad = Length::millimetres(1);
+constexpr Length ruler = Length::millimetres(50);
+constexpr Length rulerHeight = Length::hundredthMillimetres(250);
+constexpr Length rulerRoom = Length::millimetres(62);  // with its figure
 constexpr Length mapSide = Length::millimetres(14);
 
 Vertex offsetOf(const TilePlan& plan, const Tile& tile) {
@@ -37,9 +40,11 @@ DrawingItem movedItem(const DrawingItem& item, Vertex by) {
 // A generous box around the item.
 Rect reachOf(const DrawingItem& item) {
     if (const auto* text = std::get_if<TextItem>(&item)) {
-        const Length reach = textWidthBound(text->text, text->height, text->bold) + text->height;
+        const Length along = textWidthBound(text->text, text->height, text->bold);
         const Point at{Length::roundedFromTicks(text->at.x), Length::roundedFromTicks(text->at.y)};
-        return Rect::at(at, {}).expanded(reach);
+        const Length x = text->rotation.isZero() ? along : text->height;
+        const Length y = text->rotation.isZero() ? text->height : along;
+        return {{at.x - x, at.x + x}, {at.y - y, at.y + y}};
     }
     const PathItem& path = std::get<PathItem>(item);
     Rect box = boundsOf(path.paths.front());
@@ -144,13 +149,15 @@ class TileMarks {
         const TextBlock text = nameText();
         const Size words = roomOf(text);
         const Size map = mapSize();
-        const Size room{words.width + map.width + 3 * pad,
-                        std::max(words.height, map.height) + 2 * pad};
+        const Length heads = std::max(words.height, map.height);
+        const Size room{std::max(words.width + map.width, rulerRoom) + 3 * pad,
+                        heads + rulerHeight + 3 * pad};
         const Point at = namePlace(room);
         layer.items.emplace_back(PathItem{{rectPath(Rect::at(at, room))}, pen::dimension(), white});
         addMap(layer, at + Point{pad, pad}, map);
         std::ranges::move(itemsAt(text, at + Point{map.width + 2 * pad, pad}),
                           std::back_inserter(layer.items));
+        addRuler(layer, at + Point{pad, heads + 2 * pad});
         return layer;
     }
 
@@ -218,6 +225,19 @@ class TileMarks {
         layer.items.emplace_back(PathItem{std::move(all), pen::dimension(), std::nullopt});
     }
 
+    // A line of 50 mm between two ticks, so that every sheet can be measured on its own.
+    static void addRuler(Layer& layer, Point at) {
+        const Point end{at.x + ruler, at.y};
+        layer.items.emplace_back(
+            PathItem{{line(at, {at.x, at.y + rulerHeight}), line(end, {end.x, end.y + rulerHeight}),
+                      line({at.x, at.y + rulerHeight.halfRoundedDown()},
+                           {end.x, end.y + rulerHeight.halfRoundedDown()})},
+                     pen::checkSquare(),
+                     std::nullopt});
+        const TextBlock text{{"50 mm"}, Length::points(6), false, false, false, pen::ink};
+        std::ranges::move(itemsAt(text, {end.x + pad, end.y}), std::back_inserter(layer.items));
+    }
+
     // Below or right of the window where the page ends before the sheet does; else the window's
     // corner whose box the fewest items reach.
     Point namePlace(Size room) const {
@@ -234,7 +254,7 @@ class TileMarks {
     }
 
     Point emptiestPlace(Size room) const {
-        const Length step = Length::millimetres(6);
+        const Length step = Length::millimetres(4);
         Point best = m_window.topLeft();
         int least = -1;
         for (Length y = m_window.bottom() - room.height - pad; y >= m_window.top(); y -= step) {
