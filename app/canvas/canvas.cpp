@@ -196,7 +196,7 @@ void Canvas::showView() {
     const Scale scale = m_settings.value().scale;
     m_across->setView(m_page->viewport(), scale);
     m_down->setView(m_page->viewport(), scale);
-    const QRectF range = m_page->originRange();
+    const QRectF range = m_page->scrollRange();
     const QPointF origin = m_page->viewport().origin();
     m_isShowingView = true;
     const auto show = [](QScrollBar* bar, double low, double high, double value, int page) {

@@ -2,6 +2,7 @@
 #include "app/canvas/marks.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace matwright::app {
 
@@ -26,38 +27,66 @@ QPointF wordsPlace(const SnapGuide& guide, const QLineF& line, const QRectF& vie
     return {left + 40, line.y1() - 14};
 }
 
-void addSnap(Overlay& overlay, const SnapCandidate& snap, const Viewport& viewport,
-             const QRectF& view) {
-    bool hasWords = false;
+// Where a chip of about this size stands clear of its measure: on a long line, beside a short one.
+QPointF chipPlace(const QLineF& line, const QRectF& view, QSizeF chip) {
+    const QRectF seen = QRectF(line.p1(), line.p2()).normalized().adjusted(-1, -1, 1, 1) & view;
+    const bool isLevel = std::abs(line.dx()) > std::abs(line.dy());
+    if (isLevel && line.length() < chip.width() + 12) {
+        return seen.center() + QPointF(0, chip.height() / 2 + 8);
+    }
+    if (!isLevel && line.length() < chip.height() + 12) {
+        return seen.center() + QPointF(chip.width() / 2 + 10, 0);
+    }
+    return seen.center();
+}
+
+void addGuides(Overlay& overlay, const SnapCandidate& snap, const Viewport& viewport) {
     for (const SnapGuide& guide : snap.guides) {
         // A guide's axis says which coordinate is held: the line itself runs along the other one.
         const Axis along = guide.axis == Axis::Horizontal ? Axis::Vertical : Axis::Horizontal;
-        const QLineF line = lineOf(along, guide.at, guide.from, guide.to, viewport);
-        overlay.addLine(line, Overlay::Ink::Guide);
-        if (!hasWords) {
-            overlay.addChip(QString::fromStdString(snap.why), wordsPlace(guide, line, view),
-                            Overlay::Chip::Word);
-            hasWords = true;
-        }
-    }
-    if (!hasWords && !snap.gaps.empty()) {
-        const SnapGap& gap = snap.gaps.front();
-        const QPointF middle = lineOf(gap.axis, gap.at, gap.from, gap.to, viewport).center();
-        overlay.addChip(QString::fromStdString(snap.why), middle + QPointF(0, 22),
-                        Overlay::Chip::Word);
+        overlay.addLine(lineOf(along, guide.at, guide.from, guide.to, viewport),
+                        Overlay::Ink::Guide);
     }
 }
 
+// The words stand at the measured gap where there is one, else beside the guide line.
+void addWords(Overlay& overlay, const SnapCandidate& snap, const Viewport& viewport,
+              const QRectF& view) {
+    const QString words = QString::fromStdString(snap.why);
+    if (!snap.gaps.empty()) {
+        const SnapGap& gap = snap.gaps.front();
+        const QLineF line = lineOf(gap.axis, gap.at, gap.from, gap.to, viewport);
+        overlay.addChip(words, chipPlace(line, view, {90, 20}), Overlay::Chip::Word);
+    } else if (!snap.guides.empty()) {
+        const SnapGuide& guide = snap.guides.front();
+        const Axis along = guide.axis == Axis::Horizontal ? Axis::Vertical : Axis::Horizontal;
+        const QLineF line = lineOf(along, guide.at, guide.from, guide.to, viewport);
+        overlay.addChip(words, wordsPlace(guide, line, view), Overlay::Chip::Word);
+    }
+}
+
+bool isNamed(const SnapGap& gap, const SnapResult& snap) {
+    const auto names = [&gap](const std::optional<SnapCandidate>& candidate) {
+        if (!candidate || candidate->gaps.empty()) {
+            return false;
+        }
+        const SnapGap& named = candidate->gaps.front();
+        return named.axis == gap.axis && named.from == gap.from && named.to == gap.to;
+    };
+    return names(snap.horizontal) || names(snap.vertical);
+}
+
 void addGap(Overlay& overlay, const SnapGap& gap, const Viewport& viewport, const QRectF& view,
-            Scale scale) {
+            const QString& figure) {
     const QLineF line = lineOf(gap.axis, gap.at, gap.from, gap.to, viewport);
     const QRectF box = QRectF(line.p1(), line.p2()).normalized().adjusted(-1, -1, 1, 1);
     if (line.length() < shortestMeasure || !box.intersects(view)) {
         return;
     }
     overlay.addMeasure(line);
-    overlay.addChip(QString::fromStdString(figureText(gap.to - gap.from, scale)),
-                    (box & view).center(), Overlay::Chip::Figure);
+    if (!figure.isEmpty()) {
+        overlay.addChip(figure, chipPlace(line, view, {30, 17}), Overlay::Chip::Figure);
+    }
 }
 
 }  // namespace
@@ -68,7 +97,9 @@ void addPieceFrame(Overlay& overlay, const Piece& piece, const Viewport& viewpor
 }
 
 void addHandles(Overlay& overlay, const HandleLayout& layout) {
-    overlay.addFrame(layout.frame, Overlay::Ink::Selection);
+    // Several pieces have frames of their own; what holds them together is drawn lightly.
+    overlay.addFrame(layout.frame,
+                     layout.spots.size() > 1 ? Overlay::Ink::Selection : Overlay::Ink::Band);
     overlay.addLine(layout.stalk, Overlay::Ink::Selection);
     for (const HandleSpot& spot : layout.spots) {
         if (spot.resize) {
@@ -81,18 +112,22 @@ void addHandles(Overlay& overlay, const HandleLayout& layout) {
 
 void addMeasures(Overlay& overlay, const Preview& preview, const Viewport& viewport,
                  const QRectF& view, Scale scale) {
-    if (preview.extent && !preview.readout.isEmpty()) {
-        const QRectF box = viewport.toView(*preview.extent) & view;
-        const QPointF below(box.center().x(), box.bottom() + 20);
-        overlay.addChip(preview.readout, below, Overlay::Chip::Word);
-    }
+    // First come, best placed: the words of the snap, the readout, then the figures of the gaps.
     for (const auto& snap : {preview.snap.horizontal, preview.snap.vertical}) {
         if (snap) {
-            addSnap(overlay, *snap, viewport, view);
+            addGuides(overlay, *snap, viewport);
+            addWords(overlay, *snap, viewport, view);
         }
     }
+    if (preview.extent && !preview.readout.isEmpty()) {
+        const QRectF box = viewport.toView(*preview.extent) & view;
+        overlay.addChip(preview.readout, {box.left() + 60, box.bottom() + 22}, Overlay::Chip::Word);
+    }
     for (const SnapGap& gap : preview.gaps) {
-        addGap(overlay, gap, viewport, view, scale);
+        const QString figure = isNamed(gap, preview.snap)
+                                   ? QString()
+                                   : QString::fromStdString(figureText(gap.to - gap.from, scale));
+        addGap(overlay, gap, viewport, view, figure);
     }
 }
 

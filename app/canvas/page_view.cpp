@@ -137,6 +137,30 @@ QRectF PageView::originRange() const {
     return QRectF(low, QPointF(std::max(low.x(), high.x()), std::max(low.y(), high.y())));
 }
 
+QRectF PageView::scrollRange() const {
+    const QRectF content = Viewport(m_viewport.pixelsPerTick(), {})
+                               .toView(m_content)
+                               .adjusted(-fitPadding, -fitPadding, fitPadding, fitPadding);
+    const QPointF now = m_viewport.origin();
+    const QPointF low(std::min(now.x(), width() - content.right()),
+                      std::min(now.y(), height() - content.bottom()));
+    const QPointF high(std::max(now.x(), -content.left()), std::max(now.y(), -content.top()));
+    const bool fitsAcross = content.width() <= width();
+    const bool fitsDown = content.height() <= height();
+    return QRectF(QPointF(fitsAcross ? now.x() : low.x(), fitsDown ? now.y() : low.y()),
+                  QPointF(fitsAcross ? now.x() : high.x(), fitsDown ? now.y() : high.y()));
+}
+
+void PageView::scrollBy(QPointF by) {
+    const QRectF range = scrollRange();
+    const QPointF wanted = m_viewport.origin() + by;
+    const QPointF origin(std::clamp(wanted.x(), range.left(), range.right()),
+                         std::clamp(wanted.y(), range.top(), range.bottom()));
+    if (origin != m_viewport.origin()) {
+        setViewport({m_viewport.pixelsPerTick(), origin});
+    }
+}
+
 void PageView::setViewport(const Viewport& viewport) {
     m_followsFit = false;
     applyViewport(viewport);

@@ -29,6 +29,11 @@ class PageView final : public QWidget, private DragHost {
     // The origins that setViewport allows at the present zoom.
     QRectF originRange() const;
 
+    // The origins that the wheel and the scroll bars go to: the page and every piece with a little
+    // room, and where the view is now. Nothing to scroll where all of it is in view.
+    QRectF scrollRange() const;
+    void scrollBy(QPointF by);
+
     // 1 is true size; needs the screen's pixels per inch, measured or as the system says.
     double zoom() const;
     void zoomTo(double zoom, QPointF anchor);

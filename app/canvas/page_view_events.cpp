@@ -85,9 +85,9 @@ void PageView::wheelEvent(QWheelEvent* event) {
         const double notches = event->angleDelta().y() / 120.0;
         zoomTo(zoom() * std::pow(zoomPerNotch, notches), event->position());
     } else if (event->modifiers().testFlag(Qt::ShiftModifier)) {
-        setViewport(m_viewport.scrolled(pixels.transposed()));
+        scrollBy(pixels.transposed());
     } else {
-        setViewport(m_viewport.scrolled(pixels));
+        scrollBy(pixels);
     }
     event->accept();
 }

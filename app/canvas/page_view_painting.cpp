@@ -3,6 +3,7 @@
 #include <QPaintEvent>
 #include <QPainter>
 
+#include "app/canvas/drags/move_drag.h"
 #include "app/canvas/marks.h"
 #include "app/canvas/page_view.h"
 
@@ -75,7 +76,7 @@ Overlay PageView::builtOverlay() {
     for (const PieceId id : selection) {
         const Piece& piece = shown(id);
         anyMovable = anyMovable || !piece.locked;
-        if (selection.size() > 1 || piece.locked || isDragging()) {
+        if ((selection.size() > 1 && !isDragging()) || piece.locked) {
             addPieceFrame(overlay, piece, m_viewport, Overlay::Ink::Selection);
         }
         if (piece.locked) {
@@ -87,7 +88,8 @@ Overlay PageView::builtOverlay() {
     if (anyMovable && !isDragging()) {
         const PieceId only = m_session.onlySelected();
         m_handles = only != PieceId{} ? handlesOf(shown(only), m_viewport, viewRect())
-                                      : handlesOf(*extent(), m_viewport, viewRect());
+                                      : handlesOf(boxAround(movableSelection(m_session)).outermost,
+                                                  m_viewport, viewRect());
         addHandles(overlay, m_handles);
     }
     if (m_preview.band) {

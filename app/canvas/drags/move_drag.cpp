@@ -74,7 +74,7 @@ void MoveDrag::update(const Pointer& now) {
         preview.changed.emplace(id, movedBy(piece, m_by));
     }
     const Rect bounds = m_box.trim.moved(m_by);
-    preview.gaps = m_snapping.gaps(bounds, preview.snap);
+    preview.gaps = m_snapping.gaps(m_box.outermost.moved(m_by), preview.snap);
     preview.readout = placeReadout(bounds, settings().scale);
     preview.extent = bounds;
     host().showPreview(std::move(preview));

@@ -120,7 +120,7 @@ void ResizeDrag::update(const Pointer& now) {
     }
     const Rect bounds = trimBounds(m_now);
     preview.changed.emplace(m_id, m_now);
-    preview.gaps = m_snapping.gaps(bounds, preview.snap);
+    preview.gaps = m_snapping.gaps(outermostBounds(m_now), preview.snap);
     preview.readout = sizeReadout(m_now.size, settings().scale);
     preview.extent = bounds;
     host().showPreview(std::move(preview));

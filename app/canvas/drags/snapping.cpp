@@ -39,7 +39,7 @@ SnapResult Snapping::at(const SnapBox& box, const SnapEdges& edges, const Pointe
     return snap(m_context, box, edges, settings);
 }
 
-std::vector<SnapGap> Snapping::gaps(const Rect& box, const SnapResult& snap) const {
+std::vector<SnapGap> Snapping::gaps(const Rect& outermost, const SnapResult& snap) const {
     std::vector<SnapGap> gaps;
     const auto add = [&gaps](const std::vector<SnapGap>& more) {
         for (const SnapGap& gap : more) {
@@ -54,7 +54,7 @@ std::vector<SnapGap> Snapping::gaps(const Rect& box, const SnapResult& snap) con
             add(candidate->gaps);
         }
     }
-    add(gapsAround(m_context, box));
+    add(gapsAround(m_context, outermost));
     return gaps;
 }
 

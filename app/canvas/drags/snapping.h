@@ -22,8 +22,9 @@ class Snapping {
     // The step that unsnapped places and sides are rounded to while snapping is on: the scale's.
     Length step() const { return stepOf(m_settings.scale); }
 
-    // The gaps the snaps speak of, then the live distances to the neighbours that differ from them.
-    std::vector<SnapGap> gaps(const Rect& box, const SnapResult& snap) const;
+    // The gaps the snaps speak of, then the live distances from the outermost box to the neighbours
+    // that differ from them.
+    std::vector<SnapGap> gaps(const Rect& outermost, const SnapResult& snap) const;
 
   private:
     const DragHost& m_host;
