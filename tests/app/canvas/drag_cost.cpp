@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+// What a drag step costs on a page of 2,000 pieces, as a ratio to the same move of the same items
+// in a bare QGraphicsView without snapping, rulers or measures. Both are measured in this run, in
+// turns, through real mouse events and repaints; the median step of each counts. The bar is 1.3.
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QGraphicsItem>
+#include <QGraphicsScene>
+#include <QGraphicsView>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QTemporaryDir>
+#include <QTest>
+#include <algorithm>
+#include <cstdio>
+#include <functional>
+
+#include "app/canvas/canvas.h"
+#include "app/canvas/page_view.h"
+#include "app/rendering/paint.h"
+#include "core/outline/outline.h"
+#include "core/picture/picture.h"
+
+using namespace matwright;
+using namespace matwright::app;
+
+namespace {
+
+constexpr int pieceCount = 2000;
+constexpr int stepCount = 300;
+constexpr int rounds = 5;
+constexpr QSize viewSize(1250, 930);
+
+// Photo slots with a mat, strips and turned blocks scattered over a 12x12 page, as they overlap
+// when there are that many.
+Sketch crowdedSketch() {
+    Sketch sketch = blankSketch();
+    std::vector<Piece> pieces;
+    std::uint64_t state = 20240607;
+    const auto below = [&state](std::uint64_t n) {
+        state = state * 6364136223846793005u + 1442695040888963407u;
+        return static_cast<std::int64_t>((state >> 33) % n);
+    };
+    for (int i = 0; i < pieceCount; ++i) {
+        Piece piece;
+        piece.kind = i % 2 == 0 ? PieceKind::PhotoSlot : PieceKind::Block;
+        piece.place = {Length::inches(0, below(176), 16), Length::inches(0, below(176), 16)};
+        piece.size = {Length::inches(0, 4 + below(12), 16), Length::inches(0, 4 + below(12), 16)};
+        piece.rotation = Angle::degrees(i % 4 == 3 ? below(360) : 0);
+        if (piece.kind == PieceKind::PhotoSlot) {
+            piece.printSize = piece.size;
+            piece.mats.push_back({Length::inches(0, 1, 16), {}, ""});
+        }
+        pieces.push_back(piece);
+    }
+    if (!apply(sketch, addPieces(sketch, pieces))) {
+        std::fputs("the crowded sketch is unsound\n", stderr);
+        std::exit(2);
+    }
+    return sketch;
+}
+
+// One piece as a bare item: its ready-made drawing, painted as the canvas paints it.
+class PieceItem final : public QGraphicsItem {
+  public:
+    explicit PieceItem(const Piece& piece)
+        : m_items(pieceItems(piece, true)),
+          m_bounds(toPainterPath(outermostOutline(piece))
+                       .boundingRect()
+                       .adjusted(-20'000, -20'000, 20'000, 20'000)) {}
+    QRectF boundingRect() const override { return m_bounds; }
+    void paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) override {
+        for (const DrawingItem& item : m_items) {
+            paintItem(*painter, item);
+        }
+    }
+
+  private:
+    std::vector<DrawingItem> m_items;
+    QRectF m_bounds;
+};
+
+// A wandering path that never leaves the neighbourhood of its start.
+QPointF stepAt(int step) {
+    return {140 * std::sin(step * 0.043), 110 * std::sin(step * 0.031 + 1)};
+}
+
+double medianMs(std::vector<double> values) {
+    std::ranges::sort(values);
+    return values[values.size() / 2];
+}
+
+// Runs `step` for every place of the path; each call ends when its repaint is done.
+double measure(const std::function<void(int)>& step) {
+    std::vector<double> ms;
+    for (int i = 0; i < stepCount; ++i) {
+        QElapsedTimer timer;
+        timer.start();
+        step(i);
+        QCoreApplication::sendPostedEvents();
+        QCoreApplication::processEvents();
+        ms.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    }
+    return medianMs(ms);
+}
+
+double measureBareView(QGraphicsView& view, QGraphicsItem& item, double pixelsPerTick) {
+    const QPointF start = item.pos();
+    const double ms =
+        measure([&](int i) { item.setPos(start + (stepAt(i) - stepAt(0)) / pixelsPerTick); });
+    item.setPos(start);
+    view.repaint();
+    return ms;
+}
+
+double measureCanvas(PageView& page, QPointF from) {
+    const auto send = [&page](QEvent::Type type, QPointF at, Qt::MouseButton button) {
+        QMouseEvent event(type, at, page.mapToGlobal(at), button, Qt::LeftButton, {});
+        QApplication::sendEvent(&page, &event);
+    };
+    send(QEvent::MouseButtonPress, from, Qt::LeftButton);
+    send(QEvent::MouseMove, from + QPointF(6, 0), Qt::NoButton);
+    QCoreApplication::processEvents();  // the layers of the drag: paid once, not a step
+    const double ms =
+        measure([&](int i) { send(QEvent::MouseMove, from + stepAt(i), Qt::NoButton); });
+    QTest::keyClick(&page, Qt::Key_Escape);
+    send(QEvent::MouseButtonRelease, from, Qt::LeftButton);
+    QCoreApplication::processEvents();
+    return ms;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QApplication app(argc, argv);
+    QApplication::setStyle("Fusion");
+    const QTemporaryDir folder;
+    const Sketch sketch = crowdedSketch();
+    const PieceId dragged = sketch.order[pieceCount / 2];  // with a thousand pieces above it
+
+    Session session;
+    SettingsStore settings(folder.filePath("settings.ini"));
+    Canvas canvas(session, settings);
+    session.reset(sketch);
+    session.select({dragged});
+    canvas.resize(viewSize);
+    canvas.show();
+    if (!QTest::qWaitForWindowExposed(&canvas)) {
+        return 2;
+    }
+    PageView& page = canvas.page();
+    const Piece& piece = sketch.pieces.at(dragged);
+    const QPointF from = page.viewport().toView(trimBounds(piece).centreRoundedDown());
+    const double pixelsPerTick = page.viewport().pixelsPerTick();
+
+    QGraphicsScene scene;
+    QGraphicsItem* bareItem = nullptr;
+    for (const PieceId id : sketch.order) {
+        auto* item = new PieceItem(sketch.pieces.at(id));
+        scene.addItem(item);
+        bareItem = id == dragged ? item : bareItem;
+    }
+    QGraphicsView view(&scene);
+    view.setRenderHint(QPainter::Antialiasing);
+    view.resize(page.size());
+    view.setTransform(QTransform::fromScale(pixelsPerTick, pixelsPerTick));
+    view.show();
+    if (!QTest::qWaitForWindowExposed(&view)) {
+        return 2;
+    }
+
+    std::vector<double> ours;
+    std::vector<double> theirs;
+    for (int round = 0; round < rounds; ++round) {
+        theirs.push_back(measureBareView(view, *bareItem, pixelsPerTick));
+        ours.push_back(measureCanvas(page, from));
+    }
+    const double canvasMs = medianMs(ours);
+    const double bareMs = medianMs(theirs);
+    std::printf("drag step on %d pieces, median of %d steps x %d rounds, %s\n", pieceCount,
+                stepCount, rounds, qPrintable(QGuiApplication::platformName()));
+    std::printf("  canvas with snapping, measures and rulers: %.3f ms\n", canvasMs);
+    std::printf("  bare QGraphicsView move without snapping:  %.3f ms\n", bareMs);
+    std::printf("  ratio: %.2f (bar: at most 1.30)\n", canvasMs / bareMs);
+    return canvasMs <= 1.3 * bareMs ? 0 : 1;
+}

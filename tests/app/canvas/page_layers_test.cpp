@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/page_layers.h"
+
+#include <QImage>
+#include <QPainter>
+
+#include "tests/app/canvas/canvas_fixture.h"
+
+namespace matwright::app {
+namespace {
+
+class PageLayersTest : public CanvasFixture {
+  protected:
+    PageLayersTest() {
+        Sketch crowded = blankSketch();
+        std::vector<Piece> pieces;
+        for (int i = 0; i < 40; ++i) {
+            Piece block;
+            block.place = {inches(i % 8), inches(i / 8)};
+            block.size = {inches(1, 1, 2), inches(1, 1, 4)};
+            block.rotation = Angle::degrees(i % 3 == 0 ? 10 : 0);
+            pieces.push_back(block);
+        }
+        EXPECT_TRUE(apply(crowded, addPieces(crowded, pieces)));
+        session.reset(crowded);
+        shown();
+    }
+
+    QImage shown() { return page().grab().toImage(); }
+    // The same view painted from nothing.
+    QImage afresh() {
+        PageView other(session, *settings);
+        other.setFocusPolicy(Qt::NoFocus);
+        other.resize(page().size());
+        other.setViewport(page().viewport());
+        return other.grab().toImage();
+    }
+    void expectSameAsAfresh(const char* when) {
+        page().clearFocus();
+        session.clearSelection();
+        hover({1, 1});
+        const QImage now = shown();
+        const QImage wanted = afresh();
+        ASSERT_EQ(now.size(), wanted.size());
+        int differing = 0;
+        for (int y = 0; y < now.height(); ++y) {
+            for (int x = 0; x < now.width(); ++x) {
+                const QColor a = now.pixelColor(x, y);
+                const QColor b = wanted.pixelColor(x, y);
+                differing += std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) +
+                                         std::abs(a.blue() - b.blue()) >
+                                     24
+                                 ? 1
+                                 : 0;
+            }
+        }
+        EXPECT_EQ(differing, 0) << when;
+    }
+};
+
+TEST_F(PageLayersTest, ADragPaintsThePageNeitherAnewNorInPart) {
+    session.select({PieceId{20}});
+    shown();
+    const QPointF from = middleOf(PieceId{20});
+    press(from);
+    moveTo(from + QPointF(10, 0));
+    shown();  // the layers of the drag are made once
+    const int rebuilds = page().layers().rebuilds();
+    const int mends = page().layers().mends();
+    for (int i = 0; i < 20; ++i) {
+        moveTo(from + QPointF(10 + 5 * i, 3 * i));
+        shown();
+    }
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds);
+    EXPECT_EQ(page().layers().mends(), mends);
+    release(from + QPointF(105, 57));
+    shown();
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds);
+    EXPECT_EQ(page().layers().mends(), mends + 1);
+}
+
+TEST_F(PageLayersTest, HoveringAndSelectingPaintNothingAnew) {
+    const int rebuilds = page().layers().rebuilds();
+    const int mends = page().layers().mends();
+    for (const auto& entry : sketch().pieces) {
+        hover(middleOf(entry.first));
+        session.select({entry.first});
+        shown();
+    }
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds);
+    EXPECT_EQ(page().layers().mends(), mends);
+}
+
+TEST_F(PageLayersTest, ScrollingShiftsThePicture) {
+    canvas->setZoom(2);
+    shown();
+    const int rebuilds = page().layers().rebuilds();
+    for (const QPointF by : {QPointF(-31, 0), QPointF(12, -40), QPointF(-5, 77)}) {
+        page().setViewport(page().viewport().scrolled(by));
+        shown();
+    }
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds);
+    expectSameAsAfresh("after scrolling");
+}
+
+TEST_F(PageLayersTest, WhatAnEditTouchesIsMendedAndNothingIsLeftBehind) {
+    drag(middleOf(PieceId{20}), middleOf(PieceId{20}) + QPointF(83, 41));
+    expectSameAsAfresh("after a drag");
+    session.undoStack().undo();
+    expectSameAsAfresh("after undo");
+    session.select({PieceId{7}});
+    key(Qt::Key_Delete);
+    expectSameAsAfresh("after deleting");
+    Edit reordered;
+    reordered.order = sketch().order;
+    std::swap(reordered.order->front(), reordered.order->back());
+    ASSERT_TRUE(session.perform(reordered, "order"));
+    expectSameAsAfresh("after a change of order");
+    PageSetup wider = sketch().page;
+    wider.size.width = inches(11);
+    ASSERT_TRUE(session.perform(changePage(wider), "page"));
+    expectSameAsAfresh("after a change of page");
+}
+
+TEST_F(PageLayersTest, AWholeDragShowsWhatTheEditWillShow) {
+    // A piece in the middle of the order is dragged under those above it.
+    session.select({PieceId{10}});
+    const QPointF from = middleOf(PieceId{10});
+    press(from);
+    moveTo(from + QPointF(60, 30));
+    const QRect inner = paintedRect(page().preview().changed.at(PieceId{10}), page().viewport());
+    const QPoint probe = at(trimBounds(piece(PieceId{11})).centreRoundedDown()).toPoint();
+    ASSERT_TRUE(inner.contains(probe));
+    const QColor during = shown().pixelColor(probe);
+    release(from + QPointF(60, 30));
+    session.clearSelection();
+    EXPECT_EQ(shown().pixelColor(probe), during);
+}
+
+}  // namespace
+}  // namespace matwright::app
