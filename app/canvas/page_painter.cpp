@@ -12,7 +12,7 @@ namespace {
 
 // Lines on the paper keep their colours in both themes: the paper is white in both.
 constexpr QColor paperColour(255, 255, 255);
-constexpr QColor marginColour(188, 196, 204);
+constexpr QColor marginColour(205, 212, 219);
 constexpr QColor foldColour(226, 230, 234);
 
 void paintShadow(QPainter& painter, const QRectF& page) {
@@ -40,7 +40,9 @@ void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewp
     for (const Rect& page : pages(setup)) {
         painter.fillRect(viewport.toView(page), paperColour);
     }
-    QPen pen(marginColour, 1, Qt::DashLine);
+    // Not dashed: where dashes start depends on what part of the line is in view, so mended parts
+    // would not meet.
+    QPen pen(marginColour, 1);
     pen.setCosmetic(true);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);

@@ -38,6 +38,7 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
       m_layers(palette()),
       m_tool(std::make_unique<SelectTool>(dragHost())),
       m_keys(*this) {
+    installPageAccessibility();  // before anything asks for the page's interface
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAcceptDrops(true);
@@ -46,7 +47,6 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
     setAccessibleName(tr("Page"));
     setAccessibleDescription(
         tr("Tab goes from piece to piece, the arrow keys move the selected piece."));
-    installPageAccessibility();
     connect(&session, &Session::changed, this, &PageView::onSessionChanged);
     connect(&settings, &SettingsStore::changed, this, [this] {
         refreshOverlay();

@@ -3,6 +3,7 @@
 
 #include <QKeyEvent>
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "app/canvas/drags/move_drag.h"
@@ -40,15 +41,22 @@ Piece grownBy(const Piece& piece, QPoint direction, Length step) {
 
 }  // namespace
 
-Length nudgeStep(Scale scale, Qt::KeyboardModifiers modifiers) {
+Length nudgeBy(Length place, int direction, Scale scale, Qt::KeyboardModifiers modifiers) {
     const bool inches = unitOf(scale) == Unit::Inch;
+    if (direction == 0) {
+        return {};
+    }
     if (modifiers.testFlag(Qt::ShiftModifier)) {
-        return inches ? Length::inches(0, 1, 4) : Length::millimetres(5);
+        return (inches ? Length::inches(0, 1, 4) : Length::millimetres(5)) * direction;
     }
-    if (modifiers.testFlag(Qt::ControlModifier)) {
-        return inches ? Length::inches(0, 1, 64) : Length::hundredthMillimetres(10);
+    if (!modifiers.testFlag(Qt::ControlModifier)) {
+        return stepOf(scale) * direction;
     }
-    return stepOf(scale);
+    if (!inches) {
+        return Length::hundredthMillimetres(10) * direction;
+    }
+    const auto nearest = static_cast<std::int64_t>(std::llround(place.toInches() * 64));
+    return Length::inches(0, nearest + direction, 64) - Length::inches(0, nearest, 64);
 }
 
 bool PieceKeys::press(const QKeyEvent& event) {
@@ -75,11 +83,16 @@ bool PieceKeys::moveOrResize(int key, Qt::KeyboardModifiers modifiers) {
     }
     const Scale scale = m_host.settings().scale;
     const bool resizes = modifiers == (Qt::ControlModifier | Qt::ShiftModifier);
-    const Length by = resizes ? stepOf(scale) : nudgeStep(scale, modifiers);
+    const auto pieces = movableSelection(m_host.session());
     Edit edit;
-    for (const auto& [id, piece] : movableSelection(m_host.session())) {
-        edit.pieces.emplace(id, resizes ? grownBy(piece, direction, by)
-                                        : movedBy(piece, {by * direction.x(), by * direction.y()}));
+    if (!pieces.empty()) {
+        const Point place = pieces.begin()->second.place;
+        const Point by{nudgeBy(place.x, direction.x(), scale, modifiers),
+                       nudgeBy(place.y, direction.y(), scale, modifiers)};
+        for (const auto& [id, piece] : pieces) {
+            edit.pieces.emplace(
+                id, resizes ? grownBy(piece, direction, stepOf(scale)) : movedBy(piece, by));
+        }
     }
     perform(edit, resizes ? Burst::Resize : Burst::Move,
             resizes ? QCoreApplication::translate("Canvas", "Resize with the keys")

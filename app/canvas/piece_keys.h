@@ -43,7 +43,9 @@ class PieceKeys {
     QElapsedTimer m_sinceLast;
 };
 
-// The distances an arrow key moves by.
-Length nudgeStep(Scale scale, Qt::KeyboardModifiers modifiers);
+// How far an arrow key moves what stands at `place` along its axis; `direction` is 1 or -1. A 1/64
+// in is half a tick more than whole ones, so that step goes from one rounded 64th to the next: two
+// of them are exactly 1/32 in.
+Length nudgeBy(Length place, int direction, Scale scale, Qt::KeyboardModifiers modifiers);
 
 }  // namespace matwright::app

@@ -76,8 +76,7 @@ CreateDrag::CreateDrag(DragHost& host, Piece prototype, const Pointer& start)
       m_prototype(std::move(prototype)),
       m_snapping(host, host.session().sketch(), {}),
       m_anchor(start.page) {
-    const Rect spot = Rect::at(start.page, {});
-    const SnapResult snap = m_snapping.at({spot, spot}, {true, false, true, false}, start);
+    const SnapResult snap = m_snapping.atCorner(start.page, start);
     m_anchor = start.page + snap.by();
     if (m_snapping.isOn(start)) {
         m_anchor.x = snap.horizontal ? m_anchor.x : m_anchor.x.roundedTo(m_snapping.step());

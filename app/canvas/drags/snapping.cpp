@@ -9,6 +9,7 @@ namespace {
 
 constexpr double shortestReach = 5;  // view pixels
 constexpr double longestReach = 10;
+constexpr Length cornerBox = Length::inches(1);
 
 bool sameGap(const SnapGap& a, const SnapGap& b) {
     return a.axis == b.axis && a.from == b.from && a.to == b.to;
@@ -37,6 +38,24 @@ SnapResult Snapping::at(const SnapBox& box, const SnapEdges& edges, const Pointe
     settings.reach = std::clamp(settings.reach, viewport.toLength(shortestReach),
                                 viewport.toLength(longestReach));
     return snap(m_context, box, edges, settings);
+}
+
+SnapResult Snapping::atCorner(Point corner, const Pointer& now) const {
+    // Two stand-ins that lie to either side of the corner, so that left and right edges both count.
+    const Point reach{cornerBox, cornerBox};
+    const Rect after = Rect::spanning(corner, corner + reach);
+    const Rect before = Rect::spanning(corner - reach, corner);
+    SnapResult snap = at({after, after}, {true, false, true, false}, now);
+    const SnapResult other = at({before, before}, {false, true, false, true}, now);
+    const auto takeNearer = [](std::optional<SnapCandidate>& mine,
+                               const std::optional<SnapCandidate>& theirs) {
+        if (theirs && (!mine || abs(theirs->by) < abs(mine->by))) {
+            mine = theirs;
+        }
+    };
+    takeNearer(snap.horizontal, other.horizontal);
+    takeNearer(snap.vertical, other.vertical);
+    return snap;
 }
 
 std::vector<SnapGap> Snapping::gaps(const Rect& outermost, const SnapResult& snap) const {

@@ -18,6 +18,8 @@ class Snapping {
     // Nothing while snapping is off or Alt is held. The reach follows the zoom, so that a snap
     // never jumps far on the screen nor needs a steadier hand than a mouse allows.
     SnapResult at(const SnapBox& box, const SnapEdges& edges, const Pointer& now) const;
+    // The snap of a lone corner, from which a box may grow to any side.
+    SnapResult atCorner(Point corner, const Pointer& now) const;
     bool isOn(const Pointer& now) const;
     // The step that unsnapped places and sides are rounded to while snapping is on: the scale's.
     Length step() const { return stepOf(m_settings.scale); }

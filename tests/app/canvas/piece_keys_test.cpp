@@ -34,13 +34,27 @@ TEST_F(PieceKeysTest, ShiftGoesFarAndCtrlFine) {
     EXPECT_EQ(piece(m_id).place.x, inches(4, 15, 64));
 }
 
-TEST(NudgeStepTest, StepsInBothUnits) {
-    EXPECT_EQ(nudgeStep(Scale::EighthInch, {}), Length::inches(0, 1, 8));
-    EXPECT_EQ(nudgeStep(Scale::EighthInch, Qt::ShiftModifier), Length::inches(0, 1, 4));
-    EXPECT_EQ(nudgeStep(Scale::WholeMillimetre, {}), Length::millimetres(1));
-    EXPECT_EQ(nudgeStep(Scale::WholeMillimetre, Qt::ShiftModifier), Length::millimetres(5));
-    EXPECT_EQ(nudgeStep(Scale::HalfMillimetre, Qt::ControlModifier),
-              Length::hundredthMillimetres(10));
+TEST(NudgeByTest, StepsInBothUnits) {
+    const Length at = Length::inches(3);
+    EXPECT_EQ(nudgeBy(at, 1, Scale::EighthInch, {}), Length::inches(0, 1, 8));
+    EXPECT_EQ(nudgeBy(at, -1, Scale::EighthInch, Qt::ShiftModifier), -Length::inches(0, 1, 4));
+    EXPECT_EQ(nudgeBy(at, 1, Scale::WholeMillimetre, {}), Length::millimetres(1));
+    EXPECT_EQ(nudgeBy(at, 1, Scale::WholeMillimetre, Qt::ShiftModifier), Length::millimetres(5));
+    EXPECT_EQ(nudgeBy(at, -1, Scale::HalfMillimetre, Qt::ControlModifier),
+              -Length::hundredthMillimetres(10));
+    EXPECT_TRUE(nudgeBy(at, 0, Scale::EighthInch, {}).isZero());
+}
+
+TEST(NudgeByTest, FourFineStepsAreExactlyASixteenthEitherWayAndAroundZero) {
+    for (const int direction : {1, -1}) {
+        for (const Length start : {Length::inches(3), Length::inches(0, 1, 32), Length()}) {
+            Length at = start;
+            for (int i = 0; i < 4; ++i) {
+                at += nudgeBy(at, direction, Scale::SixteenthInch, Qt::ControlModifier);
+            }
+            EXPECT_EQ(at, start + Length::inches(0, 1, 16) * direction);
+        }
+    }
 }
 
 TEST_F(PieceKeysTest, ABurstOfNudgesIsOneUndoStep) {

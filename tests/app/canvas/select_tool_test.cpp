@@ -118,6 +118,7 @@ TEST_F(SelectToolTest, TheMenuKeyAsksForTheMenuAtTheSelection) {
 
 TEST_F(SelectToolTest, ADoubleClickAsksForThePiecesFigures) {
     QSignalSpy activated(canvas.get(), &Canvas::pieceActivated);
+    click(middleOf(m_beside));
     QTest::mouseDClick(&page(), Qt::LeftButton, {}, middleOf(m_beside).toPoint());
     ASSERT_EQ(activated.count(), 1);
     EXPECT_EQ(activated.front().front().value<PieceId>(), m_beside);
