@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/page_layers.h"
 
+#include <QApplication>
 #include <QImage>
 #include <QPainter>
 
@@ -8,6 +9,11 @@
 
 namespace matwright::app {
 namespace {
+
+int distance(QColor a, QColor b) {
+    return std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) +
+           std::abs(a.blue() - b.blue());
+}
 
 class PageLayersTest : public CanvasFixture {
   protected:
@@ -38,23 +44,22 @@ class PageLayersTest : public CanvasFixture {
     void expectSameAsAfresh(const char* when) {
         page().clearFocus();
         session.clearSelection();
-        hover({1, 1});
+        QEvent leave(QEvent::Leave);
+        QApplication::sendEvent(&page(), &leave);
         const QImage now = shown();
         const QImage wanted = afresh();
         ASSERT_EQ(now.size(), wanted.size());
-        int differing = 0;
+        QRect differing;
         for (int y = 0; y < now.height(); ++y) {
             for (int x = 0; x < now.width(); ++x) {
-                const QColor a = now.pixelColor(x, y);
-                const QColor b = wanted.pixelColor(x, y);
-                differing += std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) +
-                                         std::abs(a.blue() - b.blue()) >
-                                     24
-                                 ? 1
-                                 : 0;
+                if (distance(now.pixelColor(x, y), wanted.pixelColor(x, y)) > 24) {
+                    differing |= QRect(x, y, 1, 1);
+                }
             }
         }
-        EXPECT_EQ(differing, 0) << when;
+        EXPECT_TRUE(differing.isEmpty())
+            << when << ": " << differing.x() << ", " << differing.y() << ", " << differing.width()
+            << " x " << differing.height();
     }
 };
 
