@@ -42,25 +42,39 @@ QString shortName(const NamedSize& sheet) {
     return name.front().isDigit() ? name : name.section(QLatin1Char(' '), 0, 0);
 }
 
+namespace {
+
+QString said(const char* text) {
+    return QCoreApplication::translate("matwright::app::TemplateSheets", text);
+}
+
+// "one Letter sheet", "4 Letter sheets", "4 sheets of 12 × 18 in".
+QString countedSheets(std::size_t count, const NamedSize& sheet) {
+    const QString name = shortName(sheet);
+    const bool isMeasure = name.front().isDigit();
+    if (count == 1) {
+        return (isMeasure ? said("one sheet of %1") : said("one %1 sheet")).arg(name);
+    }
+    return (isMeasure ? said("%1 sheets of %2") : said("%1 %2 sheets")).arg(count).arg(name);
+}
+
+}  // namespace
+
 QString describe(const TemplateSheets& sheets, Size drawing, const NamedSize& sheet, Scale scale) {
-    const auto said = [](const char* text) {
-        return QCoreApplication::translate("matwright::app::TemplateSheets", text);
-    };
     const QString page = QString::fromStdString(naturalSizeText(drawing));
     const PdfPage& first = sheets.pages.front();
     if (!sheets.tilePlan && first.media == drawing) {
         return said("%1 page in one piece").arg(page);
     }
-    const bool sideways = first.media.width > first.media.height;
-    if (sheets.pages.size() == 1) {
-        return (sideways ? said("%1 page on one %2 sheet, sideways")
-                         : said("%1 page on one %2 sheet"))
-            .arg(page, shortName(sheet));
+    QString text = said("%1 page on %2").arg(page, countedSheets(sheets.pages.size(), sheet));
+    if (first.media.width > first.media.height) {
+        text = said("%1, sideways").arg(text);
     }
-    return (sideways ? said("%1 page on %2 %3 sheets, sideways, joined with %4 overlap")
-                     : said("%1 page on %2 %3 sheets, joined with %4 overlap"))
-        .arg(page, QString::number(sheets.pages.size()), shortName(sheet),
-             QString::fromStdString(lengthText(sheets.tilePlan->overlap, scale)));
+    return sheets.pages.size() == 1
+               ? text
+               : said("%1, joined with %2 overlap")
+                     .arg(text,
+                          QString::fromStdString(lengthText(sheets.tilePlan->overlap, scale)));
 }
 
 }  // namespace matwright::app

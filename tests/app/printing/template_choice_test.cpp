@@ -132,7 +132,10 @@ struct SentenceCase {
 TEST(TemplateSentence, SaysWhatWillComeOut) {
     const SentenceCase cases[] = {
         {12, true, "letter", "12 × 12 in page on 4 Letter sheets, joined with 1/4 in overlap."},
-        {12, true, "13x19", "12 × 12 in page on one 13 × 19 in sheet."},
+        {12, true, "13x19", "12 × 12 in page on one sheet of 13 × 19 in."},
+        {12, true, "12x18",
+         "12 × 12 in page on 2 sheets of 12 × 18 in, joined with 1/4 in overlap."},
+        {12, true, "tabloid", "12 × 12 in page on 2 Tabloid sheets, joined with 1/4 in overlap."},
         {12, false, "letter",
          "12 × 12 in page in one piece, for a print shop. It is too large for Letter paper."},
         {8, false, "letter",
