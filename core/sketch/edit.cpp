@@ -69,7 +69,7 @@ bool changesIds(const Sketch& sketch, const Edit& edit) {
 // The order after pieces left it, or were added on top in id order.
 std::vector<PieceId> followed(std::vector<PieceId> order,
                               const std::map<PieceId, std::optional<Piece>>& pieces) {
-    std::set<PieceId> known(order.begin(), order.end());
+    const std::set<PieceId> known(order.begin(), order.end());
     std::erase_if(order, [&](PieceId id) {
         const auto it = pieces.find(id);
         return it != pieces.end() && !it->second;
