@@ -27,7 +27,8 @@ void append(std::string& out, Vertex at) {
 std::string dashText(const std::vector<Length>& dash) {
     std::string text;
     for (const Length part : dash) {
-        text += (text.empty() ? "" : " ") + number(part);
+        text += text.empty() ? "" : " ";
+        text += number(part);
     }
     return text;
 }

@@ -30,7 +30,7 @@ std::string shapeWord(const Shape& shape, Size size) {
 std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
     std::vector<std::string> lines;
     if (piece.printSize) {
-        lines.push_back("print " + sizeText(*piece.printSize, scale));
+        lines.push_back(fmt::format("print {}", sizeText(*piece.printSize, scale)));
     }
     const std::string own = shapeWord(piece.shape, piece.size) + sizeText(piece.size, scale);
     lines.push_back(withPaper((isCut(piece.kind) ? "trim " : "size ") + own, piece.paper));
@@ -51,10 +51,10 @@ std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
 std::string distanceText(const ScenePiece& piece, Scale scale, ToldDistances told) {
     std::string text;
     if (told.left) {
-        text += "left " + figureText(piece.left(), scale);
+        text += fmt::format("left {}", figureText(piece.left(), scale));
     }
     if (told.top) {
-        text += std::string(text.empty() ? "" : ", ") + "top " + figureText(piece.top(), scale);
+        text += fmt::format("{}top {}", text.empty() ? "" : ", ", figureText(piece.top(), scale));
     }
     return text;
 }

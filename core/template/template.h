@@ -27,7 +27,18 @@ inline constexpr const char* layerLabels = "labels";
 inline constexpr const char* layerCheckSquares = "check-squares";
 inline constexpr const char* layerTitle = "title";
 
-// The measured drawing of a sketch, true to size: as large as its surface, everything inside it.
+// The measured drawing of a sketch, true to size: as large as its surface, everything inside it
+// (what lies off the sheet is left out).
+//
+// - Labels say number (order of laying down), name, print, trim and mat sizes. Each stands in the
+//   visible part of its piece, else beside it with a leader, else as a row of a list.
+// - Every piece has its distances from the left and top edge of the page its left edge lies on,
+//   measured to the trim line (its outline's bounds where it is turned or round): as a dimension
+//   line, by a thin tie to a piece with the same distance, or in the words of its label.
+// - No text, dimension line or leader touches another; lines may pass over pieces.
+// - What a tiny or overfull page has no room for is left out: squares and title where the page is
+//   smaller than they are, labels with a line that says how many are missing.
+// Equal sketches and options give equal drawings.
 Drawing templateDrawing(const Sketch& sketch, const TemplateOptions& options);
 
 }  // namespace matwright

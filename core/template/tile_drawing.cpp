@@ -253,12 +253,16 @@ class TileMarks {
         return emptiestPlace(room);
     }
 
+    // Clear of the strips the neighbours share, where the crosses are.
     Point emptiestPlace(Size room) const {
         const Length step = Length::millimetres(4);
+        const Length strip = m_plan.overlap + crossArm;
         Point best = m_window.topLeft();
         int least = -1;
-        for (Length y = m_window.bottom() - room.height - pad; y >= m_window.top(); y -= step) {
-            for (Length x = m_window.left() + pad; x + room.width <= m_window.right(); x += step) {
+        for (Length y = m_window.bottom() - room.height - strip; y >= m_window.top() + strip;
+             y -= step) {
+            for (Length x = m_window.left() + strip; x + room.width + strip <= m_window.right();
+                 x += step) {
                 const int crowd = crowdAt(Rect::at({x, y}, room));
                 if (least < 0 || crowd < least) {
                     least = crowd;

@@ -58,7 +58,8 @@ void wrap(std::vector<std::string>& lines, std::string_view sentence, std::size_
         if (!lines.back().empty() && lines.back().size() + 1 + word.size() > width) {
             lines.emplace_back();
         }
-        lines.back() += (lines.back().empty() ? "" : " ") + std::string(word);
+        lines.back() += lines.back().empty() ? "" : " ";
+        lines.back() += word;
         sentence.remove_prefix(std::min(end + 1, sentence.size()));
     }
 }
