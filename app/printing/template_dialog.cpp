@@ -248,7 +248,7 @@ void TemplateDialog::print() {
             tr("The printer could not be started. Look at its queue, or save a PDF and "
                "print that at actual size."));
     }
-    say({}, tr("Sent to “%1”. Then measure the 1 in square on paper.").arg(printer.printerName()));
+    say({}, tr("Sent to “%1”.").arg(printer.printerName()));
 }
 
 }  // namespace matwright::app
