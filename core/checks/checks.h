@@ -16,7 +16,7 @@ enum class CheckKind {
     OverMargin,  // a photo slot with its mats, a title or journaling past the margin of its page,
                  // on sides where it is not off the page already (paper and embellishments may run
                  // to the page edge)
-    AcrossFold,     // a photo slot with its mats, or journaling, across the fold of a double page
+    AcrossFold,  // a photo slot with its mats, or journaling, across the fold of a double page
     PhotosOverlap,  // two photo slots, mats included, overlap, or a photo's trim lies under paper;
                     // told once, for the lower piece
     Hidden,         // more than a quarter of a photo's trim, a title or journaling is under other

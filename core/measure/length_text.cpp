@@ -177,6 +177,9 @@ std::optional<Ratio> figure(std::string_view text) {
     return Ratio{*whole * part->denominator + part->numerator, part->denominator};
 }
 
+// In bytes. No length anybody writes comes near it; a pasted book is refused without reading it.
+constexpr std::size_t longestFigure = 200;
+
 // What was typed, as far as it is useful in a sentence: about 40 bytes, cut between characters, and
 // nothing in it that a terminal would obey.
 std::string quoted(std::string_view text) {
@@ -228,6 +231,9 @@ Length stepOf(Scale scale) {
 }
 
 Result<Length> parseLength(std::string_view text, Unit bareUnit) {
+    if (text.size() > longestFigure) {
+        return std::unexpected(badText(text));
+    }
     const std::string plain = plainForm(text);
     std::string_view rest = trimmed(plain);
     const bool negative = rest.starts_with('-');

@@ -30,7 +30,8 @@ Length stepOf(Scale scale);
 // Reads what people write: "3", "3.5", "3,5", "3 1/2", "3-1/2", "3½", "1/8", "-1/4",
 // each alone or with a unit: in, inch, inches, ", mm, cm. A number without a unit takes
 // `bareUnit`. Decimal text is rounded to the nearest tick (exact wherever the grid is).
-// Errors: BadText (with what was typed and an example to follow), OutOfRange beyond
+// Texts above 200 bytes are refused. Errors: BadText (with what was typed and an example to
+// follow), OutOfRange beyond
 // +-Length::coordinateLimit().
 Result<Length> parseLength(std::string_view text, Unit bareUnit);
 
