@@ -33,6 +33,19 @@ QString readOrigin(const QString& base) {
     return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
 }
 
+// Everything of the id but its lock, with what an interrupted write left under a hidden name.
+void removeWork(const QString& base) {
+    const QString id = QFileInfo(base).fileName();
+    QDir dir(QFileInfo(base).path());
+    for (const QString& name :
+         dir.entryList({id + QStringLiteral(".*"), u'.' + id + QStringLiteral(".*")},
+                       QDir::Files | QDir::Hidden)) {
+        if (!name.endsWith(lockSuffix)) {
+            dir.remove(name);
+        }
+    }
+}
+
 }  // namespace
 
 QString standardRecoveryFolder() {
@@ -69,8 +82,7 @@ Result<void> RecoveryPlace::write(const Sketch& sketch, const QString& originalP
 }
 
 void RecoveryPlace::clear() {
-    QFile::remove(m_base + copySuffix);
-    QFile::remove(m_base + originSuffix);
+    removeWork(m_base);
 }
 
 QString AbandonedWork::shownName() const {
@@ -93,7 +105,7 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
         const QString base = info.filePath().chopped(lockSuffix.size());
         if (!QFile::exists(base + copySuffix) &&
             lockOf(base)->tryLock(std::chrono::milliseconds(0))) {
-            QFile::remove(base + originSuffix);
+            removeWork(base);
         }
     }
     std::ranges::sort(found, std::greater(), &AbandonedWork::changedAt);
@@ -101,8 +113,7 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
 }
 
 void throwAway(AbandonedWork work) {
-    QFile::remove(work.copyPath);
-    QFile::remove(work.copyPath.chopped(copySuffix.size()) + originSuffix);
+    removeWork(work.copyPath.chopped(copySuffix.size()));
 }
 
 }  // namespace matwright::app

@@ -68,6 +68,8 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
         case PM_SplitterWidth:
         case PM_DockWidgetSeparatorExtent:
             return 8;
+        case PM_DockWidgetTitleBarButtonMargin:
+            return 4;  // around an icon of 16
         case PM_ToolBarExtensionExtent:
         case PM_ScrollBarSliderMin:
         case PM_SliderThickness:

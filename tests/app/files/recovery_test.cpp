@@ -179,6 +179,7 @@ TEST_F(Crash, LeavesWholeWorkAtWhateverMomentItComes) {
         throwAway(std::move(found[0]));
     }
     EXPECT_TRUE(findAbandonedWork(folder()).empty());
+    EXPECT_TRUE(QDir(folder()).entryList(QDir::Files | QDir::Hidden).isEmpty());
     if (!HasFailure()) {
         std::cout << crashes << " kills while recovery copies were being written: " << crashes
                   << " whole sketches offered\n";

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/dialog_questions.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QLocale>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QScreen>
+
+#include "app/window/new_page_dialog.h"
+#include "app/window/screen_dialog.h"
+#include "core/sketchfile/sketch_file.h"
+
+namespace matwright::app {
+namespace {
+
+void phrase(QMessageBox& box, const QString& headline, const QString& sentences) {
+    box.setWindowTitle(QGuiApplication::applicationDisplayName());
+    box.setTextFormat(Qt::PlainText);
+    box.setText(headline);
+    box.setInformativeText(sentences);
+}
+
+// Old sketch files of other names can be picked too; whatever is picked is checked when read.
+QString fileFilter() {
+    return DialogQuestions::tr("Sketches (*%1);;All files (*)")
+        .arg(QLatin1StringView(sketchFileSuffix));
+}
+
+}  // namespace
+
+Questions::UnsavedChoice DialogQuestions::unsavedWork(const QString& name) {
+    QMessageBox box(m_window);
+    phrase(box, tr("Save the changes to %1?").arg(name),
+           tr("Without saving, what has changed since the last save is lost."));
+    auto* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
+    auto* dont = box.addButton(tr("&Don't save"), QMessageBox::DestructiveRole);
+    box.setEscapeButton(box.addButton(tr("&Cancel"), QMessageBox::RejectRole));
+    box.setDefaultButton(save);
+    box.exec();
+    if (box.clickedButton() == save) {
+        return UnsavedChoice::Save;
+    }
+    return box.clickedButton() == dont ? UnsavedChoice::DontSave : UnsavedChoice::Cancel;
+}
+
+std::optional<PageSetup> DialogQuestions::newPage(Scale scale) {
+    NewPageDialog dialog(scale, m_window);
+    if (dialog.exec() != QDialog::Accepted) {
+        return {};
+    }
+    const auto page = dialog.page();
+    return page ? std::optional(*page) : std::nullopt;
+}
+
+std::optional<QString> DialogQuestions::fileToOpen(const QString& folder) {
+    const QString path =
+        QFileDialog::getOpenFileName(m_window, tr("Open a sketch"), folder, fileFilter());
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+std::optional<QString> DialogQuestions::fileToSave(const QString& suggestion) {
+    const QString path =
+        QFileDialog::getSaveFileName(m_window, tr("Save this sketch"), suggestion, fileFilter());
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+bool DialogQuestions::mayReplace(const QString& path) {
+    return confirmed(tr("Replace %1?").arg(QFileInfo(path).fileName()),
+                     tr("A sketch of that name is there already."), tr("&Replace"));
+}
+
+bool DialogQuestions::mayOverwriteChanges(const QString& path) {
+    return confirmed(tr("Overwrite the changes in %1?").arg(QFileInfo(path).fileName()),
+                     tr("The file was changed outside this window since it was opened. To keep "
+                        "both, cancel and use Save as."),
+                     tr("&Overwrite"));
+}
+
+Questions::RecoveryChoice DialogQuestions::recoveredWork(const AbandonedWork& work) {
+    QMessageBox box(m_window);
+    phrase(box, tr("Recovered work from %1").arg(work.shownName()),
+           tr("Matwright ended before this was saved. It was last changed on %1.")
+               .arg(QLocale().toString(work.changedAt, QLocale::ShortFormat)));
+    auto* open = box.addButton(tr("&Open"), QMessageBox::AcceptRole);
+    auto* away = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
+    box.setEscapeButton(box.addButton(tr("&Later"), QMessageBox::RejectRole));
+    box.setDefaultButton(open);
+    box.exec();
+    if (box.clickedButton() == open) {
+        return RecoveryChoice::Open;
+    }
+    return box.clickedButton() == away ? RecoveryChoice::ThrowAway : RecoveryChoice::Later;
+}
+
+std::optional<double> DialogQuestions::screenPpi(double current, Scale scale) {
+    const QScreen* screen = m_window ? m_window->screen() : QGuiApplication::primaryScreen();
+    ScreenDialog dialog(current, screen->physicalDotsPerInch(), scale, m_window);
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.ppi()) : std::nullopt;
+}
+
+void DialogQuestions::tell(const QString& headline, const QString& sentences) {
+    QMessageBox box(m_window);
+    phrase(box, headline, sentences);
+    box.setIcon(QMessageBox::Warning);
+    box.exec();
+}
+
+bool DialogQuestions::confirmed(const QString& headline, const QString& sentences,
+                                const QString& yes) {
+    QMessageBox box(m_window);
+    phrase(box, headline, sentences);
+    auto* go = box.addButton(yes, QMessageBox::DestructiveRole);
+    auto* cancel = box.addButton(tr("&Cancel"), QMessageBox::RejectRole);
+    box.setEscapeButton(cancel);
+    box.setDefaultButton(cancel);
+    box.exec();
+    return box.clickedButton() == go;
+}
+
+}  // namespace matwright::app

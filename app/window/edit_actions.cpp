@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/edit_actions.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QMimeData>
+#include <algorithm>
+#include <utility>
+
+#include "app/editing/piece_mime.h"
+#include "app/window/icons.h"
+#include "app/window/new_action.h"
+#include "app/window/pasting.h"
+#include "core/arrange/arrange.h"
+
+namespace matwright::app {
+namespace {
+
+// The undo stack words these itself ("Undo move"); the toolbar's text stays one word.
+QAction* historyAction(QAction* action, const QString& shortText, const QString& iconName,
+                       const QList<QKeySequence>& keys) {
+    action->setIconText(shortText);
+    action->setIcon(lineIcon(iconName));
+    action->setIconVisibleInMenu(false);
+    action->setShortcuts(keys);
+    return action;
+}
+
+}  // namespace
+
+EditActions::EditActions(Workplace workplace, QObject* parent)
+    : QObject(parent),
+      undo(historyAction(workplace.session.undoStack().createUndoAction(this, tr("&Undo")),
+                         tr("Undo"), QStringLiteral("undo"), {QKeySequence(Qt::CTRL | Qt::Key_Z)})),
+      redo(historyAction(
+          workplace.session.undoStack().createRedoAction(this, tr("&Redo")), tr("Redo"),
+          QStringLiteral("redo"),
+          {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)})),
+      cut(newAction(this,
+                    {tr("Cu&t"),
+                     tr("Move the selected pieces to the clipboard"),
+                     QKeySequence(Qt::CTRL | Qt::Key_X),
+                     {},
+                     {}},
+                    [this] {
+                        if (copySelection()) {
+                            removeSelection(tr("cut"));
+                        }
+                    })),
+      copy(newAction(this,
+                     {tr("&Copy"),
+                      tr("Copy the selected pieces to the clipboard"),
+                      QKeySequence(Qt::CTRL | Qt::Key_C),
+                      {},
+                      {}},
+                     [this] { copySelection(); })),
+      paste(newAction(this,
+                      {tr("&Paste"),
+                       tr("Add the pieces on the clipboard"),
+                       QKeySequence(Qt::CTRL | Qt::Key_V),
+                       {},
+                       {}},
+                      [this] { pasteFromClipboard(); })),
+      duplicate(newAction(this,
+                          {tr("&Duplicate"),
+                           tr("Add a copy of the selected pieces"),
+                           QKeySequence(Qt::CTRL | Qt::Key_D),
+                           {},
+                           {}},
+                          [this] { duplicateSelection(); })),
+      remove(newAction(
+          this,
+          {tr("D&elete"), tr("Remove the selected pieces"), QKeySequence(Qt::Key_Delete), {}, {}},
+          [this] { removeSelection(tr("delete")); })),
+      selectAll(newAction(
+          this,
+          {tr("Select &all"), tr("Select every piece"), QKeySequence(Qt::CTRL | Qt::Key_A), {}, {}},
+          [this] { m_workplace.session.selectAll(); })),
+      selectNone(newAction(this,
+                           {tr("Select &nothing"),
+                            tr("Let go of the selection"),
+                            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A),
+                            {},
+                            {}},
+                           [this] { m_workplace.session.clearSelection(); })),
+      m_workplace(std::move(workplace)) {
+    connect(&m_workplace.session, &Session::changed, this, &EditActions::updateEnabled);
+    updateEnabled();
+}
+
+void EditActions::addTo(QMenu& menu) {
+    menu.addActions({undo, redo});
+    menu.addSeparator();
+    menu.addActions({cut, copy, paste, duplicate, remove});
+    menu.addSeparator();
+    menu.addActions({selectAll, selectNone});
+}
+
+bool EditActions::copySelection() {
+    std::vector<Piece> pieces;
+    for (const PieceId id : m_workplace.session.selectedInOrder()) {
+        pieces.push_back(*find(m_workplace.session.sketch(), id));
+    }
+    if (!pieces.empty()) {
+        QGuiApplication::clipboard()->setMimeData(toMime(pieces));
+    }
+    return !pieces.empty();
+}
+
+void EditActions::pasteFromClipboard() {
+    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+    auto pieces = mime ? fromMime(mime) : std::vector<Piece>();
+    if (pieces.empty()) {
+        m_workplace.say(tr("There are no pieces on the clipboard. Copy some first."));
+        return;
+    }
+    const Sketch& sketch = m_workplace.session.sketch();
+    m_workplace.performAndSelectAdded(addPieces(sketch, placedForPaste(sketch, std::move(pieces))),
+                                      tr("paste"));
+}
+
+void EditActions::duplicateSelection() {
+    const auto ids = m_workplace.session.selectedInOrder();
+    m_workplace.performAndSelectAdded(duplicated(m_workplace.session.sketch(), ids, copyOffset),
+                                      tr("duplicate"));
+}
+
+void EditActions::removeSelection(const QString& label) {
+    const Sketch& sketch = m_workplace.session.sketch();
+    auto ids = m_workplace.session.selectedInOrder();
+    const auto locked = std::erase_if(ids, [&](PieceId id) { return find(sketch, id)->locked; });
+    if (!ids.empty()) {
+        m_workplace.perform(removePieces(sketch, ids), label);
+    }
+    if (locked > 0) {
+        m_workplace.say(tr("Locked pieces stay. Unlock them first to remove them."));
+    }
+}
+
+void EditActions::updateEnabled() {
+    const bool any = !m_workplace.session.selection().empty();
+    for (QAction* action : {cut, copy, duplicate, remove, selectNone}) {
+        action->setEnabled(any);
+    }
+    selectAll->setEnabled(!m_workplace.session.sketch().pieces.empty());
+}
+
+}  // namespace matwright::app

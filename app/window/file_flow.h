@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QObject>
+#include <QString>
+
+#include "app/files/autosave.h"
+#include "app/files/sketch_document.h"
+#include "app/window/workplace.h"
+
+namespace matwright::app {
+
+// What happens, and what is asked, when a person starts, opens, saves or leaves a sketch. No work
+// is ever given up without having asked.
+class FileFlow final : public QObject {
+    Q_OBJECT
+
+  public:
+    FileFlow(Workplace workplace, SketchDocument& document, Autosave& autosave,
+             QString recoveryFolder, QObject* parent = nullptr);
+
+    void startNew();
+    void chooseAndOpen();
+    // A file that cannot be opened is told about and leaves the open work alone.
+    bool open(const QString& path);
+    // True when the work is saved now.
+    bool save();
+    bool saveAs();
+    // Asks about unsaved work; true when it may be given up (saved, or not wanted).
+    bool mayLeave();
+    // mayLeave(), and with the answer "don't save" the recovery copy goes too.
+    bool mayClose();
+    // Offers what crashed sessions left, one after the other, until one is opened. False where
+    // there was nothing to offer.
+    bool offerRecoveredWork();
+
+  private:
+    bool saveTo(const QString& path);
+    bool openRecovered(AbandonedWork work);
+    QString folderToStartIn() const;
+
+    Workplace m_workplace;
+    SketchDocument& m_document;
+    Autosave& m_autosave;
+    QString m_recoveryFolder;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/main_window.h"
+
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QMenuBar>
+#include <QScreen>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QVBoxLayout>
+
+#include "app/canvas/canvas.h"
+#include "app/panels/checks_panel.h"
+#include "app/panels/page_panel.h"
+#include "app/panels/piece_panel.h"
+#include "app/panels/tray_panel.h"
+#include "app/printing/template_dialog.h"
+#include "app/window/arrange_actions.h"
+#include "app/window/edit_actions.h"
+#include "app/window/file_actions.h"
+#include "app/window/help_actions.h"
+#include "app/window/icons.h"
+#include "app/window/next_step_button.h"
+#include "app/window/next_step_line.h"
+#include "app/window/setting_actions.h"
+#include "app/window/status_line.h"
+#include "app/window/tool_actions.h"
+#include "app/window/view_actions.h"
+
+namespace matwright::app {
+namespace {
+
+const QString geometryKey = QStringLiteral("geometry");
+const QString docksKey = QStringLiteral("docks");
+constexpr int docksVersion = 1;  // count up when docks or toolbars change
+
+}  // namespace
+
+MainWindow::MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions)
+    : m_work(work),
+      m_settings(settings),
+      m_questions(questions),
+      m_status(new StatusLine(*statusBar())),
+      m_workplace{work.session, settings, questions,
+                  [this](const QString& sentence) { m_status->say(sentence); }} {
+    setWindowIcon(programIcon());
+    makeCentre();
+    makeDocks();
+    makeActions();
+    makeMenus();
+    makeToolBar();
+    connectParts();
+    showTitle();
+    restorePlace();
+    m_canvas->setFocus();
+}
+
+void MainWindow::makeCentre() {
+    m_canvas = new Canvas(m_work.session, m_settings);
+    auto* centre = new QWidget;
+    auto* layout = new QVBoxLayout(centre);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(new NextStepLine(m_work.session));
+    layout->addWidget(m_canvas, 1);
+    setCentralWidget(centre);
+}
+
+void MainWindow::makeDocks() {
+    setTabPosition(Qt::AllDockWidgetAreas, QTabWidget::North);
+    auto* tray = new TrayPanel(m_settings);
+    connect(tray, &TrayPanel::placeRequested, m_canvas, &Canvas::place);
+    addDock(QStringLiteral("tray"), tr("&Tray"), tray, Qt::LeftDockWidgetArea);
+
+    auto* piece = addDock(QStringLiteral("piece"), tr("&Piece"),
+                          new PiecePanel(m_work.session, m_settings), Qt::RightDockWidgetArea);
+    auto* page = addDock(QStringLiteral("page"), tr("Pa&ge"),
+                         new PagePanel(m_work.session, m_settings), Qt::RightDockWidgetArea);
+    m_checks = new ChecksPanel(m_work.session, m_settings);
+    connect(m_checks, &ChecksPanel::revealRequested, m_canvas, &Canvas::reveal);
+    m_checksDock =
+        addDock(QStringLiteral("checks"), tr("C&hecks"), m_checks, Qt::RightDockWidgetArea);
+    m_pieceDock = piece;
+    tabifyDockWidget(piece, page);
+    piece->raise();
+    resizeDocks({piece, m_checksDock}, {3, 1}, Qt::Vertical);
+}
+
+QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWidget* content,
+                                 Qt::DockWidgetArea area) {
+    auto* dock = new QDockWidget(this);
+    QString plain = title;
+    dock->setWindowTitle(plain.remove(u'&'));
+    dock->setObjectName(name);
+    dock->setFeatures(QDockWidget::DockWidgetClosable | QDockWidget::DockWidgetMovable);
+    dock->setWidget(content);
+    dock->toggleViewAction()->setText(title);
+    addDockWidget(area, dock);
+    m_docks.append(dock);
+    return dock;
+}
+
+void MainWindow::makeActions() {
+    m_files =
+        new FileFlow(m_workplace, m_work.document, m_work.autosave, m_work.recoveryFolder, this);
+    m_fileActions = new FileActions(*m_files, m_settings, *this);
+    m_editActions = new EditActions(m_workplace, this);
+    m_viewActions = new ViewActions(m_workplace, *m_canvas);
+    m_settingActions = new SettingActions(m_workplace, this);
+    m_toolActions = new ToolActions(*m_canvas);
+    m_arrangeActions = new ArrangeActions(m_workplace, this);
+    connect(m_fileActions->makeTemplate, &QAction::triggered, this, &MainWindow::showTemplate);
+}
+
+void MainWindow::makeMenus() {
+    m_fileActions->addTo(*menuBar()->addMenu(tr("&File")));
+    m_editActions->addTo(*menuBar()->addMenu(tr("&Edit")));
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    m_viewActions->addTo(*view);
+    view->addSeparator();
+    m_settingActions->addTo(*view);
+    view->addSeparator();
+    QMenu* panels = view->addMenu(tr("&Panels"));
+    for (QDockWidget* dock : m_docks) {
+        panels->addAction(dock->toggleViewAction());
+    }
+    m_toolActions->addTo(*menuBar()->addMenu(tr("&Draw")));
+    m_arrangeActions->addTo(*menuBar()->addMenu(tr("&Arrange")));
+    (new HelpActions(*menuBar(), *this))->addTo(*menuBar()->addMenu(tr("&Help")));
+}
+
+void MainWindow::makeToolBar() {
+    QToolBar* bar = addToolBar(tr("Tools"));
+    bar->setObjectName(QStringLiteral("tools"));
+    bar->setMovable(false);
+    bar->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+    bar->setIconSize({24, 24});
+    bar->addActions({m_fileActions->startNew, m_fileActions->open, m_fileActions->save});
+    bar->addSeparator();
+    bar->addActions({m_editActions->undo, m_editActions->redo});
+    bar->addSeparator();
+    m_toolActions->addTo(*bar);
+    bar->addSeparator();
+    bar->addActions({m_viewActions->fitPage, m_viewActions->zoomIn, m_viewActions->zoomOut});
+    auto* space = new QWidget;
+    space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    bar->addWidget(space);
+    bar->addWidget(new NextStepButton(*m_fileActions->makeTemplate, QStringLiteral("template")));
+}
+
+void MainWindow::connectParts() {
+    connect(m_canvas, &Canvas::hint, m_status, &StatusLine::say);
+    connect(m_canvas, &Canvas::pointerMoved, this, [this](std::optional<Point> at) {
+        m_status->showPointer(at, m_settings.value().scale);
+    });
+    connect(m_canvas, &Canvas::zoomChanged, m_status, &StatusLine::showZoom);
+    m_status->showZoom(m_canvas->zoom());
+    connect(m_status, &StatusLine::zoomChosen, m_canvas, &Canvas::setZoom);
+    connect(m_canvas, &Canvas::contextMenuWanted, this, &MainWindow::showContextMenu);
+    connect(m_canvas, &Canvas::pieceActivated, this, [this] { showDock(*m_pieceDock); });
+    connect(m_checks, &ChecksPanel::countChanged, m_status, &StatusLine::showFindings);
+    connect(m_status, &StatusLine::checksRequested, this, [this] { showDock(*m_checksDock); });
+    connect(&m_work.autosave, &Autosave::failed, m_status, &StatusLine::say);
+    connect(&m_work.document, &SketchDocument::pathChanged, this, &MainWindow::showTitle);
+    connect(&m_work.session, &Session::cleanChanged, this,
+            [this](bool clean) { setWindowModified(!clean); });
+}
+
+void MainWindow::showTemplate() {
+    finishTyping();
+    auto* dialog =
+        new TemplateDialog(m_work.session.sketch(), m_settings, m_work.document.shownName(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void MainWindow::showDock(QDockWidget& dock) {
+    dock.show();
+    dock.raise();
+    // The first control inside, past the scroll area around it.
+    for (QWidget* next = dock.widget(); next && dock.isAncestorOf(next);
+         next = next->nextInFocusChain()) {
+        if (next->isVisible() && next->focusPolicy() & Qt::TabFocus) {
+            next->setFocus(Qt::ShortcutFocusReason);
+            return;
+        }
+    }
+}
+
+void MainWindow::showContextMenu(QPoint globalPos) {
+    QMenu menu;
+    menu.addActions({m_editActions->cut, m_editActions->copy, m_editActions->paste,
+                     m_editActions->duplicate, m_editActions->remove});
+    menu.addSeparator();
+    m_arrangeActions->addMostUsedTo(menu);
+    menu.exec(globalPos);
+}
+
+void MainWindow::showTitle() {
+    // "[*]" is where Qt puts the mark of unsaved work; in a file's name it stands doubled.
+    QString name = m_work.document.shownName();
+    name.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"));
+    setWindowTitle(name + QStringLiteral("[*]"));
+    setWindowModified(!m_work.session.isClean());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!m_files->mayClose()) {
+        event->ignore();
+        return;
+    }
+    keepPlace();
+    event->accept();
+}
+
+void MainWindow::restorePlace() {
+    if (!restoreGeometry(m_settings.windowState(geometryKey))) {
+        const QSize available = screen()->availableSize();
+        resize((available * 0.92).boundedTo({1560, 1020}));
+    }
+    restoreState(m_settings.windowState(docksKey), docksVersion);
+}
+
+void MainWindow::keepPlace() {
+    m_settings.setWindowState(geometryKey, saveGeometry());
+    m_settings.setWindowState(docksKey, saveState(docksVersion));
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QMainWindow>
+
+#include "app/files/open_work.h"
+#include "app/window/workplace.h"
+
+class QDockWidget;
+
+namespace matwright::app {
+
+class Canvas;
+class ChecksPanel;
+class FileActions;
+class FileFlow;
+class EditActions;
+class ArrangeActions;
+class SettingActions;
+class StatusLine;
+class ToolActions;
+class ViewActions;
+
+// The window: the canvas in the middle, the tray on its left, the panels on its right, and every
+// command in the menus. It only puts the parts together; what they do is theirs.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    // All of them outlive the window.
+    MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions);
+
+    Canvas& canvas() { return *m_canvas; }
+    FileFlow& files() { return *m_files; }
+    StatusLine& statusLine() { return *m_status; }
+
+    // Opens the template dialog, without waiting for it.
+    void showTemplate();
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+
+  private:
+    void makeCentre();
+    void makeDocks();
+    QDockWidget* addDock(const QString& name, const QString& title, QWidget* content,
+                         Qt::DockWidgetArea area);
+    void makeActions();
+    void makeMenus();
+    void makeToolBar();
+    void connectParts();
+    // Shows the dock and puts the keyboard into it.
+    void showDock(QDockWidget& dock);
+    void showContextMenu(QPoint globalPos);
+    void showTitle();
+    void restorePlace();
+    void keepPlace();
+
+    OpenWork& m_work;
+    SettingsStore& m_settings;
+    Questions& m_questions;
+    StatusLine* m_status;
+    Workplace m_workplace;
+    Canvas* m_canvas = nullptr;
+    FileFlow* m_files = nullptr;
+    QDockWidget* m_pieceDock = nullptr;
+    QDockWidget* m_checksDock = nullptr;
+    ChecksPanel* m_checks = nullptr;
+    QList<QDockWidget*> m_docks;
+
+    FileActions* m_fileActions = nullptr;
+    EditActions* m_editActions = nullptr;
+    ViewActions* m_viewActions = nullptr;
+    SettingActions* m_settingActions = nullptr;
+    ToolActions* m_toolActions = nullptr;
+    ArrangeActions* m_arrangeActions = nullptr;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/new_action.h"
+
+#include "app/window/icons.h"
+
+namespace matwright::app {
+
+QAction* newAction(QObject* parent, const ActionLook& look) {
+    auto* action = new QAction(look.text, parent);
+    if (!look.iconName.isEmpty()) {
+        action->setIcon(lineIcon(look.iconName));
+        action->setIconVisibleInMenu(false);
+    }
+    if (!look.shortText.isEmpty()) {
+        action->setIconText(look.shortText);
+    }
+    action->setShortcut(look.keys);
+    action->setStatusTip(look.hint);
+    const QString keys = look.keys.toString(QKeySequence::NativeText);
+    action->setToolTip(keys.isEmpty() ? look.hint : look.hint + QStringLiteral(" (%1)").arg(keys));
+    return action;
+}
+
+}  // namespace matwright::app

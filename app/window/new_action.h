@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QAction>
+#include <QKeySequence>
+#include <QString>
+
+namespace matwright::app {
+
+// How an action looks and is reached.
+struct ActionLook {
+    QString text;       // with the mnemonic: "&Save"
+    QString hint;       // one line for the status bar and the tool tip
+    QKeySequence keys;  // may be empty where the mnemonic is enough
+    QString iconName;   // may be empty
+    QString shortText;  // under a toolbar icon; may be empty
+};
+
+// A new action owned by `parent`; connects `triggered` to `run`.
+template <typename Run>
+QAction* newAction(QObject* parent, const ActionLook& look, Run run);
+
+QAction* newAction(QObject* parent, const ActionLook& look);
+
+template <typename Run>
+QAction* newAction(QObject* parent, const ActionLook& look, Run run) {
+    QAction* action = newAction(parent, look);
+    QObject::connect(action, &QAction::triggered, parent, run);
+    return action;
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/new_page_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <algorithm>
+
+#include "app/files/paths.h"
+#include "core/measure/catalogue.h"
+#include "core/sketch/soundness.h"
+
+namespace matwright::app {
+
+PageSetup pageOf(Size size, bool doublePage) {
+    PageSetup page;
+    page.size = size;
+    page.doublePage = doublePage;
+    const Length shorter = std::min(size.width, size.height);
+    page.margins = Margins::all(std::min(
+        page.margins.left, shorter.scaledRounded(1, 8).roundedTo(Length::inches(0, 1, 16))));
+    return page;
+}
+
+NewPageDialog::NewPageDialog(Scale scale, QWidget* parent)
+    : QDialog(parent),
+      m_sizes(new QComboBox),
+      m_width(new LengthField(tr("Page width"))),
+      m_height(new LengthField(tr("Page height"))),
+      m_double(new QCheckBox(tr("&Double page: two facing pages planned as one"))),
+      m_fault(new QLabel) {
+    setWindowTitle(tr("New sketch"));
+    for (const NamedSize& named : pageSizes()) {
+        m_sizes->addItem(QString::fromUtf8(named.name));
+    }
+    m_sizes->addItem(tr("Custom size"));
+    m_sizes->setAccessibleName(tr("Page size"));
+    for (LengthField* field : {m_width, m_height}) {
+        field->setScale(scale);
+        field->setRange(Length::inches(1), Length::inches(100));
+        connect(field, &LengthField::valueChanged, this, &NewPageDialog::showFault);
+    }
+    m_fault->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    m_create = buttons->addButton(tr("&Create"), QDialogButtonBox::AcceptRole);
+    m_create->setDefault(true);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(m_sizes, &QComboBox::currentIndexChanged, this, &NewPageDialog::showSize);
+    connect(m_double, &QCheckBox::toggled, this, &NewPageDialog::showFault);
+
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("Page &size"), m_sizes);
+    form->addRow(tr("&Width"), m_width);
+    form->addRow(tr("&Height"), m_height);
+    form->addRow(m_double);
+    form->addRow(m_fault);
+    form->addRow(buttons);
+    showSize();
+}
+
+Result<PageSetup> NewPageDialog::page() const {
+    const PageSetup page = pageOf({m_width->value(), m_height->value()}, m_double->isChecked());
+    if (auto fault = findFault(page)) {
+        return std::unexpected(std::move(*fault));
+    }
+    return page;
+}
+
+bool NewPageDialog::isCustom() const {
+    return m_sizes->currentIndex() == m_sizes->count() - 1;
+}
+
+void NewPageDialog::showSize() {
+    m_width->setEnabled(isCustom());
+    m_height->setEnabled(isCustom());
+    if (!isCustom()) {
+        const Size size = pageSizes()[static_cast<std::size_t>(m_sizes->currentIndex())].size;
+        m_width->setValue(size.width);
+        m_height->setValue(size.height);
+    }
+    showFault();
+}
+
+void NewPageDialog::showFault() {
+    const auto chosen = page();
+    m_fault->setText(chosen ? QString() : shownText(chosen.error()));
+    m_create->setEnabled(chosen.has_value());
+}
+
+}  // namespace matwright::app

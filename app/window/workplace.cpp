@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/workplace.h"
+
+#include <QApplication>
+#include <QWidget>
+
+#include "app/files/paths.h"
+
+namespace matwright::app {
+
+void Workplace::perform(const Edit& edit, const QString& label) const {
+    if (const auto done = session.perform(edit, label); !done) {
+        say(shownText(done.error()));
+    }
+}
+
+void Workplace::performAndSelectAdded(const Edit& edit, const QString& label) const {
+    if (const auto done = session.performAndSelectAdded(edit, label); !done) {
+        say(shownText(done.error()));
+    }
+}
+
+void finishTyping() {
+    if (QWidget* typing = QApplication::focusWidget()) {
+        typing->clearFocus();
+        typing->setFocus();
+    }
+}
+
+}  // namespace matwright::app

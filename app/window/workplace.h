@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+
+#include "app/editing/session.h"
+#include "app/settings/settings.h"
+#include "app/window/questions.h"
+
+namespace matwright::app {
+
+// What the window's actions work on. The referred-to parts outlive the actions.
+struct Workplace {
+    Session& session;
+    SettingsStore& settings;
+    Questions& questions;
+    // Shows one sentence in the status bar.
+    std::function<void(const QString& sentence)> say;
+
+    // Performs the edit; says what is wrong where it cannot be done.
+    void perform(const Edit& edit, const QString& label) const;
+    void performAndSelectAdded(const Edit& edit, const QString& label) const;
+};
+
+// A figure that is still being typed belongs to the work too: takes it as leaving its field does.
+void finishTyping();
+
+}  // namespace matwright::app

@@ -1,0 +1,302 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <QClipboard>
+#include <QDialog>
+#include <QGuiApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <map>
+#include <set>
+
+#include "tests/app/window/window_fixture.h"
+
+namespace matwright::app {
+namespace {
+
+class Actions : public WindowTest {
+  protected:
+    // Triggers the action, expects `check` to hold and one undo step to take it back.
+    template <typename Check>
+    void expectUndoable(const char* name, Check check) {
+        const Sketch before = sketch();
+        trigger(name);
+        EXPECT_TRUE(check()) << name;
+        EXPECT_NE(sketch(), before) << name;
+        trigger(("Undo " + session().undoStack().undoText().toStdString()).c_str());
+        EXPECT_EQ(sketch(), before) << name;
+    }
+    Length left(std::size_t i) const { return trimBounds(piece(i)).left(); }
+    Length right(std::size_t i) const { return trimBounds(piece(i)).right(); }
+    Length top(std::size_t i) const { return trimBounds(piece(i)).top(); }
+    Length bottom(std::size_t i) const { return trimBounds(piece(i)).bottom(); }
+};
+
+TEST_F(Actions, UndoAndRedoNameTheirStep) {
+    EXPECT_FALSE(action("Undo").isEnabled());
+    add({block(1, 1)});
+    EXPECT_EQ(action("Undo add").iconText(), QStringLiteral("Undo"));
+    trigger("Undo add");
+    EXPECT_TRUE(sketch().pieces.empty());
+    trigger("Redo add");
+    EXPECT_EQ(sketch().pieces.size(), 1u);
+}
+
+TEST_F(Actions, CopiesPastesWhereItIsSeenAndSelectsThat) {
+    add({block(1, 1)});
+    trigger("Copy");
+    expectUndoable("Paste", [&] { return sketch().pieces.size() == 2; });
+    trigger("Paste");
+    trigger("Paste");
+    ASSERT_EQ(sketch().pieces.size(), 3u);
+    const std::set<Length> lefts = {left(0), left(1), left(2)};
+    EXPECT_EQ(lefts.size(), 3u);
+    EXPECT_EQ(session().onlySelected(), sketch().order.back());
+}
+
+TEST_F(Actions, PastesInAnotherWindowAtTheSamePlace) {
+    add({block(1, 1)});
+    trigger("Copy");
+    const Piece original = piece(0);
+    work.document.startNew(blankSketch());
+    trigger("Paste");
+    EXPECT_EQ(piece(0), original);
+}
+
+TEST_F(Actions, SaysSoWhenThereIsNothingToPaste) {
+    QGuiApplication::clipboard()->setText(QStringLiteral("a shopping list"));
+    trigger("Paste");
+    EXPECT_TRUE(sketch().pieces.empty());
+    EXPECT_TRUE(says().contains(QStringLiteral("no pieces on the clipboard")));
+}
+
+TEST_F(Actions, CutsDuplicatesAndDeletes) {
+    add({block(1, 1)});
+    expectUndoable("Duplicate", [&] { return sketch().pieces.size() == 2; });
+    session().selectAll();
+    expectUndoable("Delete", [&] { return sketch().pieces.empty(); });
+    session().selectAll();
+    trigger("Cut");
+    EXPECT_TRUE(sketch().pieces.empty());
+    trigger("Paste");
+    EXPECT_EQ(sketch().pieces.size(), 1u);
+}
+
+TEST_F(Actions, LeavesLockedPiecesAndSaysSo) {
+    Piece locked = block(1, 1);
+    locked.locked = true;
+    add({locked, block(5, 5)});
+    trigger("Delete");
+    EXPECT_EQ(sketch().pieces.size(), 1u);
+    EXPECT_TRUE(says().contains(QStringLiteral("Locked pieces stay")));
+}
+
+TEST_F(Actions, SelectsAllAndNothing) {
+    add({block(1, 1), block(4, 4)});
+    trigger("Select nothing");
+    EXPECT_TRUE(session().selection().empty());
+    trigger("Select all");
+    EXPECT_EQ(session().selection().size(), 2u);
+}
+
+TEST_F(Actions, AlignsOnAllSixLines) {
+    add({block(1, 1, 2, 1), block(4, 5, 3, 2)});
+    expectUndoable("Left edges", [&] { return left(0) == left(1); });
+    expectUndoable("Right edges", [&] { return right(0) == right(1); });
+    expectUndoable("Centres across", [&] { return left(0) + right(0) == left(1) + right(1); });
+    expectUndoable("Top edges", [&] { return top(0) == top(1); });
+    expectUndoable("Bottom edges", [&] { return bottom(0) == bottom(1); });
+    expectUndoable("Centres down", [&] { return top(0) + bottom(0) == top(1) + bottom(1); });
+}
+
+TEST_F(Actions, SpreadsEvenlyAndByTheGutter) {
+    add({block(0, 0, 1, 1), block(2, 3, 1, 1), block(8, 9, 1, 1)});
+    expectUndoable("Evenly across", [&] { return left(1) - right(0) == left(2) - right(1); });
+    expectUndoable("Evenly down", [&] { return top(1) - bottom(0) == top(2) - bottom(1); });
+    const Length gutter = sketch().page.gutter;
+    expectUndoable("By the gutter across", [&] { return left(1) - right(0) == gutter; });
+    expectUndoable("By the gutter down", [&] { return top(2) - bottom(1) == gutter; });
+}
+
+TEST_F(Actions, NeedAsManyPiecesAsTheyWorkOn) {
+    EXPECT_FALSE(action("Left edges").isEnabled());
+    add({block(0, 0)});
+    EXPECT_TRUE(action("Left edges").isEnabled());
+    EXPECT_FALSE(action("By the gutter across").isEnabled());
+    add({block(3, 3)});
+    session().selectAll();
+    EXPECT_TRUE(action("By the gutter across").isEnabled());
+    EXPECT_FALSE(action("Evenly across").isEnabled());
+}
+
+TEST_F(Actions, MirrorsAndTurns) {
+    add({block(1, 1, 2, 1), block(4, 5, 3, 2)});
+    const Length first = left(0);
+    expectUndoable("Mirror left to right", [&] { return right(1) - left(1) + first == right(1); });
+    expectUndoable("Mirror top to bottom", [&] { return top(1) == Length::inches(1); });
+    expectUndoable("Quarter turn", [&] {
+        return trimBounds(piece(0)).size() == Size{Length::inches(1), Length::inches(2)};
+    });
+}
+
+TEST_F(Actions, ChangesTheOrder) {
+    add({block(1, 1), block(2, 2), block(3, 3)});
+    const auto order = sketch().order;
+    session().select({order[0]});
+    expectUndoable("To the front", [&] { return sketch().order.back() == order[0]; });
+    expectUndoable("Forward", [&] { return sketch().order[1] == order[0]; });
+    session().select({order[2]});
+    expectUndoable("Backward", [&] { return sketch().order[1] == order[2]; });
+    expectUndoable("To the back", [&] { return sketch().order.front() == order[2]; });
+}
+
+TEST_F(Actions, LocksAndUnlocks) {
+    add({block(1, 1)});
+    expectUndoable("Lock", [&] { return piece(0).locked; });
+    trigger("Lock");
+    trigger("Lock");
+    EXPECT_TRUE(says().contains(QStringLiteral("Nothing to change")));
+    expectUndoable("Unlock", [&] { return !piece(0).locked; });
+}
+
+TEST_F(Actions, ZoomsAndFits) {
+    add({block(1, 1)});
+    window.resize(1000, 700);
+    window.show();
+    window.canvas().setZoom(1);
+    trigger("Zoom in");
+    EXPECT_GT(window.canvas().zoom(), 1);
+    trigger("Zoom out");
+    trigger("Zoom out");
+    EXPECT_LT(window.canvas().zoom(), 1);
+    trigger("True size");
+    EXPECT_EQ(window.canvas().zoom(), 1);
+    trigger("Fit page");
+    const double ofPage = window.canvas().zoom();
+    trigger("Fit selection");
+    EXPECT_GT(window.canvas().zoom(), ofPage);
+    session().clearSelection();
+    EXPECT_FALSE(action("Fit selection").isEnabled());
+}
+
+TEST_F(Actions, KeepsTheMeasuredScreen) {
+    trigger("Measure this screen");
+    EXPECT_EQ(settings.value().screenPpi, 0);
+    questions.ppiAnswer = 110.5;
+    trigger("Measure this screen");
+    EXPECT_EQ(settings.value().screenPpi, 110.5);
+}
+
+TEST_F(Actions, PickTheTool) {
+    using Tool = Canvas::Tool;
+    const std::pair<const char*, Tool> tools[] = {
+        {"Photo slot", Tool::Photo},      {"Strip", Tool::Strip},
+        {"Block", Tool::Block},           {"Title", Tool::Title},
+        {"Journaling", Tool::Journaling}, {"Embellishment", Tool::Embellishment},
+        {"Select", Tool::Select}};
+    for (const auto& [name, tool] : tools) {
+        trigger(name);
+        EXPECT_EQ(window.canvas().tool(), tool) << name;
+        EXPECT_TRUE(action(name).isChecked()) << name;
+    }
+    for (const char* shape : {"Rectangle", "Rounded rectangle", "Oval", "Six corners"}) {
+        window.canvas().setTool(Tool::Select);
+        trigger(shape);
+        EXPECT_EQ(window.canvas().tool(), Tool::Embellishment);
+    }
+    window.canvas().setTool(Tool::Select);
+    EXPECT_TRUE(action("Select").isChecked());
+}
+
+TEST_F(Actions, FollowTheSettingsAndChangeThem) {
+    const auto value = [&]() -> const Settings& { return settings.value(); };
+    trigger("Half millimetres");
+    EXPECT_EQ(value().scale, Scale::HalfMillimetre);
+    EXPECT_FALSE(action("Inches to 1/16").isChecked());
+    trigger("Half millimetres");  // stays chosen
+    EXPECT_TRUE(action("Half millimetres").isChecked());
+    trigger("Scale of 1 mm");
+    EXPECT_EQ(value().trimmerStep, Length::millimetres(1));
+    trigger("Snapping");
+    EXPECT_FALSE(value().snapOn);
+    trigger("Thirds of the page");
+    EXPECT_TRUE(value().snap.thirds);
+    trigger("1/2 in");
+    EXPECT_EQ(value().snap.gridStep, Length::inches(0, 1, 2));
+    trigger("Rulers");
+    EXPECT_FALSE(value().rulersShown);
+    trigger("Dark");
+    EXPECT_EQ(value().theme, Settings::Theme::Dark);
+
+    settings.set(Settings());
+    EXPECT_TRUE(action("Snapping").isChecked());
+    EXPECT_TRUE(action("Like the system").isChecked());
+    EXPECT_TRUE(action("Inches to 1/16").isChecked());
+    EXPECT_FALSE(action("Thirds of the page").isChecked());
+}
+
+TEST_F(Actions, OpenTheirDialogsWithoutWaiting) {
+    for (const char* name : {"Keyboard shortcuts", "About Matwright", "Template"}) {
+        trigger(name);
+        auto* dialog = window.findChild<QDialog*>();
+        ASSERT_NE(dialog, nullptr) << name;
+        EXPECT_TRUE(dialog->isVisible());
+        delete dialog;
+    }
+}
+
+void collect(const QMenu& menu, std::vector<const QMenu*>& out) {
+    out.push_back(&menu);
+    for (const QAction* entry : menu.actions()) {
+        if (entry->menu()) {
+            collect(*entry->menu(), out);
+        }
+    }
+}
+
+std::vector<const QMenu*> allMenus(const QMenuBar& bar) {
+    std::vector<const QMenu*> menus;
+    for (const QAction* top : bar.actions()) {
+        collect(*top->menu(), menus);
+    }
+    return menus;
+}
+
+QString mnemonic(const QAction& entry) {
+    return QKeySequence::mnemonic(entry.text()).toString();
+}
+
+TEST_F(Actions, HaveShortcutsOfTheirOwn) {
+    std::map<QString, QString> owners;
+    for (const QMenu* menu : allMenus(*window.menuBar())) {
+        for (const QAction* entry : menu->actions()) {
+            for (const QKeySequence& keys : entry->shortcuts()) {
+                const auto [at, isNew] = owners.emplace(keys.toString(), entry->text());
+                EXPECT_TRUE(isNew || at->second == entry->text())
+                    << keys.toString().toStdString() << " of " << entry->text().toStdString();
+            }
+        }
+    }
+    EXPECT_GT(owners.size(), 25u);
+}
+
+TEST_F(Actions, CanAllBeReachedThroughTheMenusWithTheKeyboard) {
+    std::set<QString> tops;
+    for (const QAction* top : window.menuBar()->actions()) {
+        EXPECT_TRUE(tops.insert(mnemonic(*top)).second) << top->text().toStdString();
+    }
+    EXPECT_FALSE(tops.contains(QString()));
+    for (const QMenu* menu : allMenus(*window.menuBar())) {
+        std::set<QString> seen;
+        for (const QAction* entry : menu->actions()) {
+            if (!entry->isSeparator()) {
+                EXPECT_FALSE(mnemonic(*entry).isEmpty()) << entry->text().toStdString();
+                EXPECT_TRUE(seen.insert(mnemonic(*entry)).second) << entry->text().toStdString();
+            }
+        }
+    }
+}
+
+}  // namespace
+}  // namespace matwright::app

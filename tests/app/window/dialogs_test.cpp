@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/window/new_page_dialog.h"
+#include "app/window/screen_dialog.h"
+#include "core/measure/catalogue.h"
+#include "core/sketch/soundness.h"
+
+namespace matwright::app {
+namespace {
+
+void type(QLineEdit& edit, const char* text) {
+    edit.window()->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(edit.window()));
+    edit.setFocus();
+    edit.selectAll();
+    QTest::keyClicks(&edit, QString::fromUtf8(text));
+    QTest::keyClick(&edit, Qt::Key_Tab);
+}
+
+class NewPage : public testing::Test {
+  protected:
+    NewPage() { dialog.show(); }
+    QComboBox& sizes() { return *dialog.findChild<QComboBox*>(); }
+    QLineEdit& field(int index) {
+        return *dialog.findChildren<LengthField*>().at(index)->lineEdit();
+    }
+
+    NewPageDialog dialog{Scale::SixteenthInch, nullptr};
+};
+
+TEST_F(NewPage, BeginsWithTheBlankPage) {
+    ASSERT_TRUE(dialog.page());
+    EXPECT_EQ(*dialog.page(), blankSketch().page);
+}
+
+TEST_F(NewPage, OffersEverySizeOfTheCatalogue) {
+    ASSERT_EQ(sizes().count(), static_cast<int>(pageSizes().size()) + 1);
+    for (std::size_t i = 0; i < pageSizes().size(); ++i) {
+        sizes().setCurrentIndex(static_cast<int>(i));
+        ASSERT_TRUE(dialog.page());
+        EXPECT_EQ(dialog.page()->size, pageSizes()[i].size);
+        EXPECT_FALSE(dialog.page()->doublePage);
+    }
+}
+
+TEST_F(NewPage, TakesACustomSizeAsItIsTyped) {
+    sizes().setCurrentIndex(sizes().count() - 1);
+    type(field(0), "9 1/2");
+    type(field(1), "200 mm");
+    ASSERT_TRUE(dialog.page());
+    EXPECT_EQ(dialog.page()->size, (Size{Length::inches(9, 1, 2), Length::millimetres(200)}));
+}
+
+TEST_F(NewPage, MakesADoublePage) {
+    dialog.findChild<QCheckBox*>()->click();
+    ASSERT_TRUE(dialog.page());
+    EXPECT_TRUE(dialog.page()->doublePage);
+}
+
+TEST(PageOf, IsSoundForTheSmallestAndTheLargestPage) {
+    for (const Length side : {Length::inches(1), Length::inches(100)}) {
+        EXPECT_FALSE(findFault(pageOf({side, side}, false)));
+        EXPECT_FALSE(findFault(pageOf({side, side}, true)));
+    }
+    EXPECT_EQ(pageOf(blankSketch().page.size, false), blankSketch().page);
+}
+
+TEST(ScreenDialog, TurnsTheMeasuredLengthIntoPixelsPerInch) {
+    ScreenDialog dialog(0, 100, Scale::SixteenthInch, nullptr);
+    dialog.show();
+    EXPECT_DOUBLE_EQ(dialog.ppi(), 100);
+    type(*dialog.findChild<LengthField*>()->lineEdit(), "3 1/8");
+    EXPECT_DOUBLE_EQ(dialog.ppi(), ScreenDialog::barPixels / 3.125);
+}
+
+TEST(ScreenDialog, CanGoBackToTheSystemsFigure) {
+    ScreenDialog dialog(120, 100, Scale::SixteenthInch, nullptr);
+    EXPECT_NEAR(dialog.ppi(), 120, 1e-3);
+    for (auto* button : dialog.findChildren<QPushButton*>()) {
+        if (button->text().contains(QStringLiteral("system"))) {
+            button->click();
+        }
+    }
+    EXPECT_EQ(dialog.ppi(), 0);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
+}  // namespace
+}  // namespace matwright::app

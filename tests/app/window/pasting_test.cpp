@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/pasting.h"
+
+#include <gtest/gtest.h>
+
+#include "core/sketch/edit.h"
+
+namespace matwright::app {
+namespace {
+
+Piece blockAt(Length x, Length y) {
+    Piece piece;
+    piece.place = {x, y};
+    piece.size = {Length::inches(2), Length::inches(1)};
+    return piece;
+}
+
+Sketch sketchWith(const std::vector<Piece>& pieces) {
+    Sketch sketch = blankSketch();
+    EXPECT_TRUE(apply(sketch, addPieces(sketch, pieces)));
+    return sketch;
+}
+
+const Piece one = blockAt(Length::inches(3), Length::inches(4));
+
+TEST(PlacedForPaste, GivesNothingForNothing) {
+    EXPECT_TRUE(placedForPaste(blankSketch(), {}).empty());
+}
+
+TEST(PlacedForPaste, KeepsThePlaceWhereItIsFree) {
+    EXPECT_EQ(placedForPaste(blankSketch(), {one}), std::vector{one});
+}
+
+TEST(PlacedForPaste, StepsAsideFromEqualPiecesOnly) {
+    Piece wider = one;
+    wider.size.width += Length::fromTicks(1);
+    EXPECT_EQ(placedForPaste(sketchWith({wider}), {one}), std::vector{one});
+    const auto moved = placedForPaste(sketchWith({one}), {one});
+    EXPECT_EQ(moved.at(0).place, one.place + copyOffset);
+}
+
+TEST(PlacedForPaste, StepsOnUntilNothingIsHidden) {
+    Piece second = one;
+    second.place = one.place + copyOffset;
+    const auto moved = placedForPaste(sketchWith({one, second}), {one});
+    EXPECT_EQ(moved.at(0).place, second.place + copyOffset);
+}
+
+TEST(PlacedForPaste, KeepsSeveralPiecesTogether) {
+    const Piece other = blockAt(Length::inches(6), Length::inches(6));
+    const auto moved = placedForPaste(sketchWith({one}), {one, other});
+    EXPECT_EQ(moved.at(0).place - moved.at(1).place, one.place - other.place);
+}
+
+TEST(PlacedForPaste, BringsPiecesBesideThePageBackOntoIt) {
+    const Piece beyond = blockAt(Length::inches(20), Length::inches(-5));
+    const auto moved = placedForPaste(blankSketch(), {beyond});
+    EXPECT_EQ(moved.at(0).place, (Point{Length::inches(10), Length()}));
+    const Piece reachingOver = blockAt(Length::inches(11), Length::inches(4));
+    EXPECT_EQ(placedForPaste(blankSketch(), {reachingOver}), std::vector{reachingOver});
+}
+
+}  // namespace
+}  // namespace matwright::app
