@@ -42,7 +42,7 @@ void DropDrag::update(const Pointer& now) {
     const Rect bounds = m_box.trim.moved(by);
     preview.added = m_now;
     preview.gaps = m_snapping.gaps(m_box.outermost.moved(by), preview.snap);
-    preview.readout = placeReadout(bounds, settings().scale);
+    preview.readout = placeReadout(bounds, sketch().page, settings().scale);
     preview.extent = bounds;
     host().showPreview(std::move(preview));
 }

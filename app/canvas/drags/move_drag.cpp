@@ -75,7 +75,7 @@ void MoveDrag::update(const Pointer& now) {
     }
     const Rect bounds = m_box.trim.moved(m_by);
     preview.gaps = m_snapping.gaps(m_box.outermost.moved(m_by), preview.snap);
-    preview.readout = placeReadout(bounds, settings().scale);
+    preview.readout = placeReadout(bounds, sketch().page, settings().scale);
     preview.extent = bounds;
     host().showPreview(std::move(preview));
 }

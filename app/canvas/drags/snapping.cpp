@@ -77,10 +77,21 @@ std::vector<SnapGap> Snapping::gaps(const Rect& outermost, const SnapResult& sna
     return gaps;
 }
 
-QString placeReadout(const Rect& bounds, Scale scale) {
-    return QCoreApplication::translate("Canvas", "left %1 · top %2")
-        .arg(QString::fromStdString(figureText(bounds.left(), scale)),
-             QString::fromStdString(figureText(bounds.top(), scale)));
+QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale) {
+    const std::vector<Rect> all = pages(setup);
+    const bool isRight = all.size() > 1 && all[1].left() <= bounds.left();
+    const Point from = all[isRight ? 1 : 0].topLeft();
+    const auto figure = [scale](Length length) {
+        return QString::fromStdString(figureText(length, scale));
+    };
+    const QString place = QCoreApplication::translate("Canvas", "left %1 · top %2")
+                              .arg(figure(bounds.left() - from.x), figure(bounds.top() - from.y));
+    if (all.size() == 1) {
+        return place;
+    }
+    return (isRight ? QCoreApplication::translate("Canvas", "right page, %1")
+                    : QCoreApplication::translate("Canvas", "left page, %1"))
+        .arg(place);
 }
 
 QString sizeReadout(Size size, Scale scale) {

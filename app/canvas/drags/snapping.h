@@ -35,8 +35,9 @@ class Snapping {
     bool m_isOn;
 };
 
-// "left 1 1/2 · top 2"
-QString placeReadout(const Rect& bounds, Scale scale);
+// "left 1 1/2 · top 2"; on a double page from the edges of the page on which the left edge lies, as
+// the template measures it: "right page, left 1 · top 2".
+QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale);
 // "3 × 4 in"
 QString sizeReadout(Size size, Scale scale);
 // "12.5°"

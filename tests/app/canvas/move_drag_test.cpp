@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "app/canvas/drags/move_drag.h"
+
 #include "tests/app/canvas/canvas_fixture.h"
 
 namespace matwright::app {
@@ -179,6 +181,21 @@ TEST_F(MoveDragTest, GapsToTheNeighboursAreMeasuredFromMatToMat) {
     EXPECT_TRUE(page().overlay().chipTexts().contains("7/8"))
         << qPrintable(page().overlay().chipTexts().join("; "));
     release(from);
+}
+
+TEST(PlaceReadoutTest, ADoublePageIsMeasuredFromThePageThePieceLiesOn) {
+    PageSetup setup;
+    setup.doublePage = true;
+    setup.foldGap = inches(0, 1, 2);
+    const auto read = [&setup](Length left) {
+        const Rect bounds = Rect::at({left, inches(2)}, {inches(1), inches(1)});
+        return placeReadout(bounds, setup, Scale::SixteenthInch);
+    };
+    EXPECT_EQ(read(inches(1, 1, 2)), QString::fromUtf8("left page, left 1 1/2 · top 2"));
+    EXPECT_EQ(read(inches(12, 1, 4)), QString::fromUtf8("left page, left 12 1/4 · top 2"));
+    EXPECT_EQ(read(inches(12, 1, 2)), QString::fromUtf8("right page, left 0 · top 2"));
+    setup.doublePage = false;
+    EXPECT_EQ(read(inches(1, 1, 2)), QString::fromUtf8("left 1 1/2 · top 2"));
 }
 
 }  // namespace
