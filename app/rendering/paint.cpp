@@ -55,7 +55,7 @@ QPen penOf(const Stroke& stroke) {
         // Qt counts dashes in pen widths and wants an even number of them; SVG repeats odd lists.
         QList<qreal> dashes;
         for (std::size_t round = 0; round < 1 + stroke.dash.size() % 2; ++round) {
-            for (Length dash : stroke.dash) {
+            for (const Length dash : stroke.dash) {
                 dashes.append(ratio(dash, stroke.width));
             }
         }
