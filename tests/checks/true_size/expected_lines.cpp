@@ -25,12 +25,13 @@ class Edge {
   public:
     explicit Edge(std::vector<Sample>& out) : m_out(out) {}
 
-    void straight(double ax, double ay, double bx, double by, double inset = fromCorner) {
+    // `overrun`: how far a mitre may carry the side on at both ends.
+    void straight(double ax, double ay, double bx, double by, double overrun = 0) {
         const double length = std::hypot(bx - ax, by - ay);
         const double ux = (bx - ax) / length;
         const double uy = (by - ay) / length;
-        for (double t = 0; t <= length; t += spacing) {
-            const bool nearCorner = t < inset || t > length - inset;
+        for (double t = -overrun; t <= length + overrun; t += spacing) {
+            const bool nearCorner = t < fromCorner || t > length - fromCorner;
             m_out.push_back({ax + ux * t, ay + uy * t, uy, -ux, nearCorner});
         }
     }
@@ -65,7 +66,8 @@ class Edge {
     std::vector<Sample>& m_out;
 };
 
-// The polygon's sides moved out by `border`; of each only the part that every mitre leaves.
+// The polygon's sides moved out by `border`; polygons with mats are convex here, so that each side
+// grows at both ends.
 void addPolygon(Edge& edge, const Piece& piece, double border) {
     const auto& corners = std::get<PolygonShape>(piece.shape).corners;
     std::vector<std::pair<double, double>> at;
@@ -86,7 +88,7 @@ void addPolygon(Edge& edge, const Piece& piece, double border) {
         const double length = std::hypot(bx - ax, by - ay);
         const double nx = (by - ay) / length * out;
         const double ny = -(bx - ax) / length * out;
-        edge.straight(ax + nx, ay + ny, bx + nx, by + ny, fromCorner + 4 * border);
+        edge.straight(ax + nx, ay + ny, bx + nx, by + ny, 4 * border);
     }
 }
 
