@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/overlay.h"
 
+#include <QCache>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPixmap>
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
@@ -21,6 +23,7 @@ constexpr QColor wordFill(38, 46, 54);
 constexpr QColor wordText(255, 255, 255);
 constexpr QColor figureFill(255, 255, 255, 245);
 constexpr double crossStroke = 4;
+constexpr int maxChipPictures = 256;
 
 QPen penOf(Overlay::Ink ink) {
     switch (ink) {
@@ -71,6 +74,34 @@ void paintPadlock(QPainter& painter, QPointF at) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(selectionColour);
     painter.drawRoundedRect(body, 1.5, 1.5);
+}
+
+// Setting text is dear in a drag step, and the same few figures come back all the time: chips are
+// kept as pictures.
+QPixmap chipPicture(const QString& text, Overlay::Chip kind, const QFont& font, QSize size,
+                    double devicePixelRatio) {
+    static QCache<QString, QPixmap> pictures(maxChipPictures);
+    const bool isWord = kind == Overlay::Chip::Word;
+    const QString key = QStringLiteral("%1|%2|%3|%4")
+                            .arg(text, font.key(), isWord ? QStringLiteral("w") : QString())
+                            .arg(devicePixelRatio);
+    if (const QPixmap* known = pictures.object(key)) {
+        return *known;
+    }
+    QPixmap picture(size * devicePixelRatio);
+    picture.setDevicePixelRatio(devicePixelRatio);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(font);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(isWord ? wordFill : figureFill);
+    painter.drawRoundedRect(QRect({}, size), isWord ? 5 : 3, isWord ? 5 : 3);
+    painter.setPen(isWord ? wordText : guideColour);
+    painter.drawText(QRect({}, size), Qt::AlignCenter, text);
+    painter.end();
+    pictures.insert(key, new QPixmap(picture));
+    return picture;
 }
 
 }  // namespace
@@ -155,8 +186,9 @@ void Overlay::addChip(const QString& text, QPointF at, Chip kind) {
     const double padding = kind == Chip::Word ? 7 : 4;
     const QSizeF size(std::ceil(metrics.horizontalAdvance(text)) + 2 * padding,
                       std::ceil(metrics.height()) + (kind == Chip::Word ? 5 : 1));
-    const QRectF rect = roomFor(
-        {at.x() - size.width() / 2, at.y() - size.height() / 2, size.width(), size.height()});
+    const QRectF rect =
+        roomFor({std::round(at.x() - size.width() / 2), std::round(at.y() - size.height() / 2),
+                 size.width(), size.height()});
     m_chips.push_back({text, rect, kind});
     cover(rect.adjusted(-2, -2, 2, 2));
 }
@@ -257,14 +289,10 @@ void Overlay::paintHandles(QPainter& painter) const {
 }
 
 void Overlay::paintChips(QPainter& painter) const {
-    painter.setFont(m_font);
     for (const ChipMark& chip : m_chips) {
-        const bool isWord = chip.kind == Chip::Word;
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(isWord ? wordFill : figureFill);
-        painter.drawRoundedRect(chip.rect, isWord ? 5 : 3, isWord ? 5 : 3);
-        painter.setPen(isWord ? wordText : guideColour);
-        painter.drawText(chip.rect, Qt::AlignCenter, chip.text);
+        painter.drawPixmap(chip.rect.topLeft(),
+                           chipPicture(chip.text, chip.kind, m_font, chip.rect.size().toSize(),
+                                       painter.device()->devicePixelRatioF()));
     }
 }
 
