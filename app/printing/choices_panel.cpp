@@ -140,7 +140,7 @@ void ChoicesPanel::addPart(QFormLayout* form, const QString& text, bool Template
     });
 }
 
-void ChoicesPanel::changePaper(std::function<void(TemplateChoice&)> change) {
+void ChoicesPanel::changePaper(const std::function<void(TemplateChoice&)>& change) {
     change(m_choice);
     showEnabled();
     emit paperChanged();

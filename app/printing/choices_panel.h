@@ -34,7 +34,7 @@ class ChoicesPanel final : public QWidget {
     void addPaper(QFormLayout* form);
     void addLook(QFormLayout* form);
     void addPart(QFormLayout* form, const QString& text, bool TemplateOptions::* part);
-    void changePaper(std::function<void(TemplateChoice&)> change);
+    void changePaper(const std::function<void(TemplateChoice&)>& change);
     void showEnabled();
 
     TemplateChoice m_choice;

@@ -70,8 +70,9 @@ QRectF SheetView::sheetRect(int index) const {
     const double scale = std::min(width() / content.width(), height() / content.height());
     const QSizeF sheet = inches(m_sheets->pages.front().media);
     const int cell = m_shown ? 0 : index;
-    const QPointF corner(rim + cell % columns() * (sheet.width() + gap),
-                         rim + cell / columns() * (sheet.height() + gap));
+    const int column = cell % columns();
+    const int row = cell / columns();
+    const QPointF corner(rim + column * (sheet.width() + gap), rim + row * (sheet.height() + gap));
     const QPointF free((width() - content.width() * scale) / 2,
                        (height() - content.height() * scale) / 2);
     return {free + corner * scale, sheet * scale};

@@ -42,12 +42,12 @@ TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings,
                                const QString& suggestedName, QWidget* parent)
     : TemplateDialog(sketch, settings, suggestedName, TemplateAsks::ofTheSystem(), parent) {}
 
-TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings,
-                               const QString& suggestedName, TemplateAsks asks, QWidget* parent)
+TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings, QString suggestedName,
+                               TemplateAsks asks, QWidget* parent)
     : QDialog(parent),
       m_sketch(sketch),
       m_settings(settings),
-      m_suggestedName(suggestedName),
+      m_suggestedName(std::move(suggestedName)),
       m_asks(std::move(asks)),
       m_preview(new SheetPreview),
       m_choices(new ChoicesPanel(initialChoice(settings.value(), sketch))),

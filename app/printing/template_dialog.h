@@ -26,7 +26,7 @@ class TemplateDialog final : public QDialog {
     // `suggestedName` is a path without a suffix, or empty.
     TemplateDialog(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
                    QWidget* parent = nullptr);
-    TemplateDialog(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
+    TemplateDialog(const Sketch& sketch, SettingsStore& settings, QString suggestedName,
                    TemplateAsks asks, QWidget* parent = nullptr);
 
     const SheetPreview& preview() const { return *m_preview; }
