@@ -76,6 +76,14 @@ void Canvas::layOut() {
     grid->addWidget(m_acrossBar, 2, 0, 1, 2);
     grid->setColumnStretch(1, 1);
     grid->setRowStretch(1, 1);
+    const auto showRulers = [this, corner] {
+        for (QWidget* widget :
+             {static_cast<QWidget*>(m_across), static_cast<QWidget*>(m_down), corner}) {
+            widget->setVisible(m_settings.value().rulersShown);
+        }
+    };
+    showRulers();
+    connect(&m_settings, &SettingsStore::changed, corner, showRulers);
     m_acrossBar->setAccessibleName(tr("Scroll across"));
     m_downBar->setAccessibleName(tr("Scroll down"));
     for (QScrollBar* bar : {m_acrossBar, m_downBar}) {

@@ -7,9 +7,11 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <algorithm>
 #include <map>
 #include <set>
 
+#include "app/canvas/ruler.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace matwright::app {
@@ -234,6 +236,19 @@ TEST_F(Actions, FollowTheSettingsAndChangeThem) {
     EXPECT_TRUE(action("Like the system").isChecked());
     EXPECT_TRUE(action("Inches to 1/16").isChecked());
     EXPECT_FALSE(action("Thirds of the page").isChecked());
+}
+
+TEST_F(Actions, ShowAndHideTheRulers) {
+    const auto rulersHidden = [&] {
+        const auto rulers = window.canvas().findChildren<Ruler*>();
+        EXPECT_EQ(rulers.size(), 2);
+        return std::ranges::all_of(rulers, &QWidget::isHidden);
+    };
+    EXPECT_FALSE(rulersHidden());
+    trigger("Rulers");
+    EXPECT_TRUE(rulersHidden());
+    trigger("Rulers");
+    EXPECT_FALSE(rulersHidden());
 }
 
 TEST_F(Actions, OpenTheirDialogsWithoutWaiting) {

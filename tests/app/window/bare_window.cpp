@@ -9,7 +9,7 @@ class BareWindow final : public QMainWindow {
   protected:
     void paintEvent(QPaintEvent* event) override {
         QMainWindow::paintEvent(event);
-        QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+        QTimer::singleShot(0, qApp, [] { QCoreApplication::exit(0); });
     }
 };
 
