@@ -6,8 +6,10 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QStatusBar>
+#include <QTimer>
 #include <QToolBar>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "app/canvas/canvas.h"
 #include "app/panels/checks_panel.h"
@@ -68,36 +70,53 @@ void MainWindow::makeCentre() {
 
 void MainWindow::makeDocks() {
     setTabPosition(Qt::AllDockWidgetAreas, QTabWidget::North);
-    auto* tray = new TrayPanel(m_settings);
-    connect(tray, &TrayPanel::placeRequested, m_canvas, &Canvas::place);
-    addDock(QStringLiteral("tray"), tr("&Tray"), tray, Qt::LeftDockWidgetArea);
-
-    auto* piece = addDock(QStringLiteral("piece"), tr("&Piece"),
-                          new PiecePanel(m_work.session, m_settings), Qt::RightDockWidgetArea);
-    auto* page = addDock(QStringLiteral("page"), tr("Pa&ge"),
-                         new PagePanel(m_work.session, m_settings), Qt::RightDockWidgetArea);
-    m_checks = new ChecksPanel(m_work.session, m_settings);
-    connect(m_checks, &ChecksPanel::revealRequested, m_canvas, &Canvas::reveal);
-    m_checksDock =
-        addDock(QStringLiteral("checks"), tr("C&hecks"), m_checks, Qt::RightDockWidgetArea);
-    m_pieceDock = piece;
-    tabifyDockWidget(piece, page);
-    piece->raise();
-    resizeDocks({piece, m_checksDock}, {3, 1}, Qt::Vertical);
+    m_trayDock = addDock(QStringLiteral("tray"), tr("&Tray"), Qt::LeftDockWidgetArea);
+    m_pieceDock = addDock(QStringLiteral("piece"), tr("&Piece"), Qt::RightDockWidgetArea);
+    m_pageDock = addDock(QStringLiteral("page"), tr("Pa&ge"), Qt::RightDockWidgetArea);
+    m_checksDock = addDock(QStringLiteral("checks"), tr("C&hecks"), Qt::RightDockWidgetArea);
+    tabifyDockWidget(m_pieceDock, m_pageDock);
+    m_pieceDock->raise();
+    resizeDocks({m_trayDock, m_pieceDock}, {280, 290}, Qt::Horizontal);
+    resizeDocks({m_pieceDock, m_checksDock}, {3, 1}, Qt::Vertical);
 }
 
-QDockWidget* MainWindow::addDock(const QString& name, const QString& title, QWidget* content,
+QDockWidget* MainWindow::addDock(const QString& name, const QString& title,
                                  Qt::DockWidgetArea area) {
     auto* dock = new QDockWidget(this);
     QString plain = title;
     dock->setWindowTitle(plain.remove(u'&'));
     dock->setObjectName(name);
     dock->setFeatures(QDockWidget::DockWidgetClosable | QDockWidget::DockWidgetMovable);
-    dock->setWidget(content);
+    dock->setWidget(new QWidget);
     dock->toggleViewAction()->setText(title);
     addDockWidget(area, dock);
     m_docks.append(dock);
     return dock;
+}
+
+void MainWindow::fillDocks() {
+    auto* tray = new TrayPanel(m_settings);
+    connect(tray, &TrayPanel::placeRequested, m_canvas, &Canvas::place);
+    auto* checks = new ChecksPanel(m_work.session, m_settings);
+    connect(checks, &ChecksPanel::revealRequested, m_canvas, &Canvas::reveal);
+    connect(checks, &ChecksPanel::countChanged, m_status, &StatusLine::showFindings);
+    const std::pair<QDockWidget*, QWidget*> contents[] = {
+        {m_trayDock, tray},
+        {m_pieceDock, new PiecePanel(m_work.session, m_settings)},
+        {m_pageDock, new PagePanel(m_work.session, m_settings)},
+        {m_checksDock, checks}};
+    for (const auto& [dock, panel] : contents) {
+        delete dock->widget();
+        dock->setWidget(panel);
+    }
+}
+
+void MainWindow::paintEvent(QPaintEvent* event) {
+    QMainWindow::paintEvent(event);
+    if (!std::exchange(m_isPainted, true)) {
+        // Not 0, which would still come before the painted window is shown.
+        QTimer::singleShot(1, this, &MainWindow::fillDocks);
+    }
 }
 
 void MainWindow::makeActions() {
@@ -158,7 +177,6 @@ void MainWindow::connectParts() {
     connect(m_status, &StatusLine::zoomChosen, m_canvas, &Canvas::setZoom);
     connect(m_canvas, &Canvas::contextMenuWanted, this, &MainWindow::showContextMenu);
     connect(m_canvas, &Canvas::pieceActivated, this, [this] { showDock(*m_pieceDock); });
-    connect(m_checks, &ChecksPanel::countChanged, m_status, &StatusLine::showFindings);
     connect(m_status, &StatusLine::checksRequested, this, [this] { showDock(*m_checksDock); });
     connect(&m_work.autosave, &Autosave::failed, m_status, &StatusLine::say);
     connect(&m_work.document, &SketchDocument::pathChanged, this, &MainWindow::showTitle);

@@ -11,7 +11,6 @@ class QDockWidget;
 namespace matwright::app {
 
 class Canvas;
-class ChecksPanel;
 class FileActions;
 class FileFlow;
 class EditActions;
@@ -39,12 +38,15 @@ class MainWindow final : public QMainWindow {
 
   protected:
     void closeEvent(QCloseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
   private:
     void makeCentre();
     void makeDocks();
-    QDockWidget* addDock(const QString& name, const QString& title, QWidget* content,
-                         Qt::DockWidgetArea area);
+    QDockWidget* addDock(const QString& name, const QString& title, Qt::DockWidgetArea area);
+    // The panels come right after the first paint, so that the window is there sooner; their docks
+    // hold the room for them.
+    void fillDocks();
     void makeActions();
     void makeMenus();
     void makeToolBar();
@@ -63,9 +65,11 @@ class MainWindow final : public QMainWindow {
     Workplace m_workplace;
     Canvas* m_canvas = nullptr;
     FileFlow* m_files = nullptr;
+    QDockWidget* m_trayDock = nullptr;
     QDockWidget* m_pieceDock = nullptr;
+    QDockWidget* m_pageDock = nullptr;
     QDockWidget* m_checksDock = nullptr;
-    ChecksPanel* m_checks = nullptr;
+    bool m_isPainted = false;
     QList<QDockWidget*> m_docks;
 
     FileActions* m_fileActions = nullptr;

@@ -65,8 +65,9 @@ class LeaveAfterPaint final : public QObject {
     using QObject::QObject;
     bool eventFilter(QObject* watched, QEvent* event) override {
         if (event->type() == QEvent::Paint) {
-            // Not quit(), which would close the window and keep its place first.
-            QTimer::singleShot(0, qApp, [] { QCoreApplication::exit(0); });
+            // Takes effect once this event is done. quit() would close the window and write its
+            // place to the disk first.
+            QCoreApplication::exit(0);
         }
         return QObject::eventFilter(watched, event);
     }

@@ -3,13 +3,12 @@
 // soon as it has been painted. What start_up_check holds the real program against.
 #include <QApplication>
 #include <QMainWindow>
-#include <QTimer>
 
 class BareWindow final : public QMainWindow {
   protected:
     void paintEvent(QPaintEvent* event) override {
         QMainWindow::paintEvent(event);
-        QTimer::singleShot(0, qApp, [] { QCoreApplication::exit(0); });
+        QCoreApplication::exit(0);
     }
 };
 
