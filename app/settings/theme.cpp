@@ -6,6 +6,7 @@
 #include <QStyleOption>
 
 #include "app/settings/palettes.h"
+#include "app/settings/theme_icons.h"
 
 namespace matwright::app {
 namespace {
@@ -78,6 +79,12 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
         default:
             return QProxyStyle::pixelMetric(metric, option, widget);
     }
+}
+
+QIcon ThemeStyle::standardIcon(StandardPixmap which, const QStyleOption* option,
+                               const QWidget* widget) const {
+    const QIcon own = themeIcon(which);
+    return own.isNull() ? QProxyStyle::standardIcon(which, option, widget) : own;
 }
 
 void keepTheme(QApplication& app, SettingsStore& settings) {

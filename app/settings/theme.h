@@ -22,6 +22,8 @@ class ThemeStyle final : public QProxyStyle {
                            const QWidget* widget) const override;
     int pixelMetric(PixelMetric metric, const QStyleOption* option,
                     const QWidget* widget) const override;
+    QIcon standardIcon(StandardPixmap which, const QStyleOption* option,
+                       const QWidget* widget) const override;
 };
 
 // Gives the program its style and keeps its palette as the settings say, from now on. System

@@ -62,6 +62,20 @@ int pixelsOf(const QImage& image, const QColor& colour) {
     return count;
 }
 
+TEST(ThemeStyle, DrawsTheIconsOfDocksInTheTextColour) {
+    const ThemeStyle style;
+    for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+        QApplication::setPalette(palette);
+        for (const auto which : {QStyle::SP_TitleBarCloseButton, QStyle::SP_TitleBarNormalButton,
+                                 QStyle::SP_ToolBarHorizontalExtensionButton,
+                                 QStyle::SP_ToolBarVerticalExtensionButton}) {
+            const QImage image =
+                style.standardIcon(which, nullptr, nullptr).pixmap(64, 64).toImage();
+            EXPECT_GT(pixelsOf(image, palette.color(QPalette::WindowText)), 60) << which;
+        }
+    }
+}
+
 TEST(ThemeStyle, ShowsTheFocusInTheAccentColour) {
     for (const QPalette& palette : {lightPalette(), darkPalette()}) {
         ThemeStyle style;
