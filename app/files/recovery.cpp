@@ -78,7 +78,7 @@ Result<void> RecoveryPlace::write(const Sketch& sketch, const QString& originalP
         return std::unexpected(Error{ErrorCode::WriteFailed, sentence.toStdString(), {}});
     }
     auto origin = m_store.replace(toPath(m_base + originSuffix), originalPath.toStdString());
-    return origin ? m_store.replace(toPath(m_base + copySuffix), writeSketch(sketch)) : origin;
+    return origin ? saveSketch(m_store, toPath(m_base + copySuffix), sketch) : origin;
 }
 
 void RecoveryPlace::clear() {

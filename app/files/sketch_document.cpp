@@ -82,11 +82,14 @@ Result<QStringList> SketchDocument::load(const QString& path, QByteArray& finger
 
 Result<void> SketchDocument::saveAs(const QString& path) {
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    const std::string bytes = writeSketch(m_session.sketch());
-    auto written = m_store.replace(toPath(absolute), bytes);
+    const auto bytes = savableBytes(m_session.sketch());
+    if (!bytes) {
+        return std::unexpected(inFile(bytes.error(), absolute));
+    }
+    auto written = m_store.replace(toPath(absolute), *bytes);
     if (written) {
         m_session.setClean();
-        belongTo(absolute, fingerprintOf(bytes));
+        belongTo(absolute, fingerprintOf(*bytes));
     }
     return written;
 }

@@ -18,17 +18,26 @@ Result<LoadedSketch> loadSketch(FileStore& store, const std::filesystem::path& p
     return loaded;
 }
 
-Result<void> saveSketch(FileStore& store, const std::filesystem::path& path, const Sketch& sketch) {
-    const std::string bytes = writeSketch(sketch);
+Result<std::string> savableBytes(const Sketch& sketch) {
+    std::string bytes = writeSketch(sketch);
     if (bytes.size() > maxSketchFileBytes) {
         return std::unexpected(Error{
             ErrorCode::TooLarge,
             fmt::format("The file was not saved: the sketch would take more than the {} MB that "
                         "can be opened again. Shorten its notes or split it in two.",
                         maxSketchFileBytes >> 20),
-            path.string()});
+            ""});
     }
-    return store.replace(path, bytes);
+    return bytes;
+}
+
+Result<void> saveSketch(FileStore& store, const std::filesystem::path& path, const Sketch& sketch) {
+    auto bytes = savableBytes(sketch);
+    if (!bytes) {
+        bytes.error().where = path.string();
+        return std::unexpected(std::move(bytes.error()));
+    }
+    return store.replace(path, *bytes);
 }
 
 }  // namespace matwright

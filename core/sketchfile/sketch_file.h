@@ -37,7 +37,11 @@ Result<LoadedSketch> readSketch(std::string_view bytes);
 // sound.
 std::string writeSketch(const Sketch& sketch);
 
-// The two above on a file; `where` of an error begins with the file's name.
+// writeSketch(), or TooLarge where readSketch() would refuse so many bytes. Whatever keeps a sketch
+// for later goes this way.
+Result<std::string> savableBytes(const Sketch& sketch);
+
+// Reading and writing a file; `where` of an error begins with the file's name.
 Result<LoadedSketch> loadSketch(FileStore& store, const std::filesystem::path& path);
 Result<void> saveSketch(FileStore& store, const std::filesystem::path& path, const Sketch& sketch);
 

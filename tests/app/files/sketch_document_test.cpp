@@ -120,6 +120,25 @@ TEST_F(Document, KeepsItsNameWhenSavingUnderAnotherFails) {
     EXPECT_EQ(m_document.path(), path);
 }
 
+TEST_F(Document, IsNotSavedWhereItCouldNotBeOpenedAgain) {
+    Sketch sketch = blankSketch();
+    Piece note = photo();
+    note.note = std::string(maxTextBytes, 'x');
+    for (std::uint32_t id = 1; id * maxTextBytes <= maxSketchFileBytes; ++id) {
+        sketch.pieces.emplace(PieceId{id}, note);
+        sketch.order.push_back(PieceId{id});
+    }
+    bytes() = "the old one";
+    m_document.startNew(std::move(sketch));
+    m_session.markUnsaved();
+    const auto saved = m_document.saveAs(path);
+    ASSERT_FALSE(saved);
+    EXPECT_EQ(saved.error().code, ErrorCode::TooLarge);
+    EXPECT_EQ(saved.error().where, "garden.sketch.svg");
+    EXPECT_EQ(bytes(), "the old one");
+    EXPECT_FALSE(m_session.isClean());
+}
+
 TEST_F(Document, KnowsWhenSomebodyElseChangedTheFile) {
     EXPECT_FALSE(m_document.wasChangedElsewhere());
     ASSERT_TRUE(m_document.saveAs(path));
