@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinterInfo>
@@ -19,6 +20,16 @@ QString said(const char* text) {
 QString askFileName(QWidget* parent, const QString& title, const QString& suggested,
                     const QString& filter) {
     return QFileDialog::getSaveFileName(parent, title, suggested, filter);
+}
+
+bool askToReplace(QWidget* parent, const QString& name) {
+    QMessageBox box(QMessageBox::Warning, said("Save the template"),
+                    said("There is a file %1 already. Replace it?").arg(QFileInfo(name).fileName()),
+                    QMessageBox::NoButton, parent);
+    const auto* replace = box.addButton(said("Replace"), QMessageBox::DestructiveRole);
+    box.setDefaultButton(box.addButton(QMessageBox::Cancel));
+    box.exec();
+    return box.clickedButton() == replace;
 }
 
 bool askToPrint(QWidget* parent, QPrinter& printer, int pages) {
@@ -41,8 +52,8 @@ bool askToGoOn(QWidget* parent, const QString& sentence) {
 }  // namespace
 
 TemplateAsks TemplateAsks::ofTheSystem() {
-    return {askFileName, [] { return QPrinterInfo::availablePrinterNames(); }, askToPrint,
-            askToGoOn, std::make_shared<DiskFileStore>()};
+    return {askFileName, askToReplace, [] { return QPrinterInfo::availablePrinterNames(); },
+            askToPrint,  askToGoOn,    std::make_shared<DiskFileStore>()};
 }
 
 }  // namespace matwright::app

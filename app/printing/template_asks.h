@@ -19,6 +19,8 @@ struct TemplateAsks {
     std::function<QString(QWidget* parent, const QString& title, const QString& suggested,
                           const QString& filter)>
         fileName;
+    // Whether the file of this name may be replaced; for names the file dialog did not ask about.
+    std::function<bool(QWidget* parent, const QString& name)> replace;
     // The names of the printers that are set up.
     std::function<QStringList()> printers;
     // The system's print dialog for so many pages; false when it was cancelled.

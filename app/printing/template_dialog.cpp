@@ -17,6 +17,7 @@
 #include "app/printing/sheet_preview.h"
 #include "app/printing/sheet_printer.h"
 #include "core/drawing/svg.h"
+#include "core/sketchfile/sketch_file.h"
 #include "core/template/cut_lines.h"
 
 namespace matwright::app {
@@ -201,6 +202,14 @@ void TemplateDialog::save(const QString& title, const QString& part, const QStri
     }
     if (!name.endsWith(suffix, Qt::CaseInsensitive)) {
         name += suffix;
+        if (QFileInfo::exists(name) && !m_asks.replace(this, name)) {
+            return;
+        }
+    }
+    if (name.endsWith(QLatin1StringView(sketchFileSuffix), Qt::CaseInsensitive)) {
+        return say(tr("A name that ends in %1 is that of a sketch, which would be lost; give the "
+                      "drawing another name.")
+                       .arg(QLatin1StringView(sketchFileSuffix)));
     }
     const Result<void> written = m_asks.files->replace(name.toStdString(), bytes);
     if (!written) {

@@ -49,7 +49,8 @@ class TemplateDialog final : public QDialog {
     void remember();
     void say(const QString& problem, const QString& news = {});
     void makeDefault(QPushButton* button);
-    // Asks for a name that ends in `suffix` and writes there; `what` opens the news.
+    // Asks for a name that ends in `suffix` and writes there, never over a sketch; `what` opens
+    // the news.
     void save(const QString& title, const QString& part, const QString& suffix,
               const QString& filter, std::string_view bytes, const QString& what);
     bool sheetIsAccepted(const QPrinter& printer, Size sheet);

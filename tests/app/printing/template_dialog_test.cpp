@@ -40,6 +40,10 @@ class TemplateWindow : public testing::Test {
             m_suggested = suggested;
             return m_answer;
         };
+        m_asks.replace = [this](QWidget*, const QString& name) {
+            m_replaced = name;
+            return m_replaceAccepted;
+        };
         m_asks.printers = [this] { return m_printers; };
         m_asks.print = [this](QWidget*, QPrinter& printer, int pages) {
             m_pagesOffered = pages;
@@ -83,6 +87,8 @@ class TemplateWindow : public testing::Test {
     std::shared_ptr<MemoryFileStore> m_files = std::make_shared<MemoryFileStore>();
     QString m_answer = QStringLiteral("/home/ma/out");
     QString m_suggested;
+    QString m_replaced;
+    bool m_replaceAccepted = false;
     QStringList m_printers = {QStringLiteral("Kitchen")};
     bool m_printAccepted = true;
     int m_pagesOffered = 0;
@@ -190,6 +196,37 @@ TEST_F(TemplateWindow, SavesUnderTheNameThatWasGivenWithItsSuffix) {
     EXPECT_EQ(m_suggested, QStringLiteral("/home/ma/Beach cut lines.svg"));
     EXPECT_TRUE(wrote("/home/ma/cut.SVG"));
     EXPECT_EQ(dialog.problem(), QString());
+}
+
+TEST_F(TemplateWindow, AsksBeforeAnAddedSuffixMeetsAnotherFile) {
+    TemplateDialog& dialog = open();
+    m_answer = m_folder.filePath(QStringLiteral("out"));
+    QFile there(m_answer + QStringLiteral(".pdf"));
+    ASSERT_TRUE(there.open(QIODevice::WriteOnly));
+    dialog.savePdf();
+    EXPECT_EQ(m_replaced, there.fileName());
+    EXPECT_TRUE(m_files->files.empty());
+    EXPECT_EQ(dialog.news(), QString());
+    m_replaceAccepted = true;
+    dialog.savePdf();
+    EXPECT_TRUE(m_files->files.contains(there.fileName().toStdString()));
+    // Of a name that has the suffix the file dialog asks itself.
+    m_replaced.clear();
+    m_answer = there.fileName();
+    dialog.savePdf();
+    EXPECT_EQ(m_replaced, QString());
+}
+
+TEST_F(TemplateWindow, NeverWritesOverASketch) {
+    TemplateDialog& dialog = open();
+    for (const char* name : {"/home/ma/Beach.sketch.svg", "/home/ma/Beach.sketch"}) {
+        m_answer = QString::fromLatin1(name);
+        dialog.saveSvg();
+        EXPECT_TRUE(m_files->files.empty()) << name;
+        EXPECT_TRUE(dialog.problem().contains(QStringLiteral(".sketch.svg"))) << name;
+        dialog.saveCutLines();
+        EXPECT_TRUE(m_files->files.empty()) << name;
+    }
 }
 
 TEST_F(TemplateWindow, ACancelledSaveDoesNothing) {
