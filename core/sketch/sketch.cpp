@@ -18,6 +18,14 @@ std::vector<Rect> pages(const PageSetup& setup) {
     return result;
 }
 
+std::size_t pageOf(const std::vector<Rect>& pages, Length left) {
+    std::size_t page = 0;
+    while (page + 1 < pages.size() && pages[page + 1].left() <= left) {
+        ++page;
+    }
+    return page;
+}
+
 std::vector<Rect> insideMargins(const PageSetup& setup) {
     std::vector<Rect> result = pages(setup);
     for (Rect& page : result) {

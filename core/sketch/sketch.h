@@ -33,6 +33,10 @@ struct PageSetup {
 Rect surface(const PageSetup& setup);
 // The page rectangles from left to right: one, or two.
 std::vector<Rect> pages(const PageSetup& setup);
+// Which of `pages`, from left to right and at least one, the distances of a piece are measured from
+// whose left end is at `left`: the last that begins there or before it. What sticks out to the left
+// belongs to the first.
+std::size_t pageOf(const std::vector<Rect>& pages, Length left);
 // The rectangles inside the margins. Of a double page the fold has no margin of its own: the left
 // page keeps its right margin and the right page its left one, at the fold too.
 std::vector<Rect> insideMargins(const PageSetup& setup);

@@ -10,18 +10,6 @@ namespace {
 // Texts keep further away from an edge than this.
 constexpr Length placingTolerance = Length::hundredthMillimetres(10);
 
-// The last page that begins at or left of the piece; what sticks out to the left belongs to the
-// first.
-Rect pageOf(const std::vector<Rect>& pages, const Rect& bounds) {
-    Rect found = pages.front();
-    for (const Rect& page : pages) {
-        if (page.left() <= bounds.left()) {
-            found = page;
-        }
-    }
-    return found;
-}
-
 ScenePiece scenePiece(PieceId id, const Piece& piece, std::size_t number,
                       const std::vector<Rect>& pages) {
     ScenePiece out;
@@ -37,7 +25,7 @@ ScenePiece scenePiece(PieceId id, const Piece& piece, std::size_t number,
     out.outerRing = flattened(outer, placingTolerance);
     out.trimBounds = boundsOf(out.trim);
     out.outerBounds = boundsOf(outer);
-    out.page = pageOf(pages, out.trimBounds);
+    out.page = pages[pageOf(pages, out.trimBounds.left())];
     return out;
 }
 

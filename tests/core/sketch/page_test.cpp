@@ -43,6 +43,21 @@ TEST(Page, EveryPageKeepsAllItsMarginsAtTheFoldToo) {
     EXPECT_EQ(insideMargins(page)[1], rect(10 * inch, 2 * inch, 14 * inch, 7 * inch));
 }
 
+TEST(Page, APieceIsMeasuredFromTheLastPageThatBeginsAtItsLeftEndOrBefore) {
+    PageSetup page;
+    EXPECT_EQ(pageOf(pages(page), 50 * inch), 0u);
+    page.doublePage = true;
+    page.foldGap = inch;
+    const Length right = 13 * inch;
+    const Length tick = Length::fromTicks(1);
+    for (const Length left : {-inch, Length(), 12 * inch, right - tick}) {
+        EXPECT_EQ(pageOf(pages(page), left), 0u) << left.ticks();
+    }
+    for (const Length left : {right, right + tick, 50 * inch}) {
+        EXPECT_EQ(pageOf(pages(page), left), 1u) << left.ticks();
+    }
+}
+
 TEST(Page, PiecesAreFoundByIdAndNumberedFromTheBottom) {
     Sketch sketch;
     for (const std::uint32_t id : {7u, 3u, 5u}) {
