@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include "core/gesture/gesture.h"
 #include "core/measure/catalogue.h"
 #include "core/measure/length_text.h"
 

@@ -53,20 +53,6 @@ std::string offScaleText(const CutPart& part, Length step) {
                        part.name, listText(is), steppedText(step, step), listText(make));
 }
 
-// The smallest catalogue print that holds the trim, the way it lies.
-std::optional<Size> printThatHolds(Size trim) {
-    std::optional<Size> best;
-    const auto area = [](Size size) { return size.width.toInches() * size.height.toInches(); };
-    for (const NamedSize& print : printSizes()) {
-        for (const Size size : {print.size, print.size.turned()}) {
-            if (size.contains(trim) && (!best || area(size) < area(*best))) {
-                best = size;
-            }
-        }
-    }
-    return best;
-}
-
 std::string printText(Size size, Scale scale) {
     const NamedSize* named = printSizeOf(size);
     return named ? std::string(named->name) : sizeText(size, scale);
@@ -94,7 +80,7 @@ void findNoSuchPrintSize(const CheckContext& context, const CheckedPiece& checke
         return;
     }
     const Scale scale = context.settings.scale;
-    const std::optional<Size> better = printThatHolds(piece.size);
+    const std::optional<Size> better = smallestPrintFor(piece.size);
     findings.push_back(
         {CheckKind::NoSuchPrintSize,
          {checked.id},

@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "core/measure/catalogue.h"
 #include "core/sketch/piece.h"
 
 namespace matwright {
@@ -44,11 +45,6 @@ Piece movedBy(Piece piece, Point by);
 // A sound start piece gives a sound piece: a pull past a rule (largest side, coordinate limit, a
 // polygon squeezed until it touches itself) stops at the last sound size on the way.
 Piece resizedBy(const Piece& start, Handle handle, Point by, const ResizeOptions& options);
-
-// The smallest catalogue print, either way up, that holds the trim; the trim itself where none
-// does. Prints sold in whole centimetres are considered only for a trim in whole millimetres, so
-// that a page planned in inches is not sent to the other kind of print for a sliver of area.
-Size printSizeFor(Size trim);
 
 // The angle the start piece gets when its handle, grabbed at `grab`, points at `now`, both in page
 // coordinates; with `step` (positive), the nearest multiple of it. A point at the very centre gives

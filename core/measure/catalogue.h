@@ -36,4 +36,11 @@ const NamedSize* pageSizeOf(Size size);
 const NamedSize* printSizeOf(Size size);
 const NamedSize* sheetSizeOf(Size size);
 
+// The smallest catalogue print, either way up, that holds the trim. Prints sold in whole
+// centimetres are considered only for a trim in whole millimetres, so that a page planned in inches
+// is not sent to the other kind of print for a sliver of area.
+std::optional<Size> smallestPrintFor(Size trim);
+// smallestPrintFor(), or the trim itself where no print holds it.
+Size printSizeFor(Size trim);
+
 }  // namespace matwright

@@ -9,9 +9,8 @@ std::int64_t area(Size size) {
     return size.width.ticks() * size.height.ticks();
 }
 
-bool isInWholeMillimetres(Size size) {
-    const Length mm = Length::millimetres(1);
-    return size.width.isMultipleOf(mm) && size.height.isMultipleOf(mm);
+bool isIn(Length step, Size size) {
+    return size.width.isMultipleOf(step) && size.height.isMultipleOf(step);
 }
 
 // The way up of `print` that holds the trim, preferring the way the trim lies.
@@ -28,7 +27,7 @@ std::optional<Size> holding(Size print, Size trim) {
 std::optional<Size> smallestPrintFor(Size trim) {
     std::optional<Size> best;
     for (const NamedSize& print : printSizes()) {
-        if (isInWholeMillimetres(print.size) && !isInWholeMillimetres(trim)) {
+        if (isIn(Length::millimetres(10), print.size) && !isIn(Length::millimetres(1), trim)) {
             continue;
         }
         const auto held = holding(print.size, trim);

@@ -97,6 +97,14 @@ TEST(SizeChecks, AnotherPrintSizeComesWithOneThatHoldsTheTrim) {
                         "3 1/2 × 5 in and trim it."});
 }
 
+TEST(SizeChecks, ATrimInInchesIsNotSentToACentimetrePrint) {
+    Piece photo = photoAt("1", "1", "3 7/8", "5 7/8");
+    photo.printSize = Size{in("3 7/8"), in("6")};
+    EXPECT_EQ(noSuchPrint(photo),
+              Sentences{"1 · photo slot 3 7/8 × 6 in: 3 7/8 × 6 in is not a usual print size; "
+                        "print it 4 × 6 in and trim it."});
+}
+
 TEST(SizeChecks, ATrimLargerThanEveryPrintIsPrintedToMeasure) {
     EXPECT_EQ(noSuchPrint(photoAt("1", "1", "9", "9")),
               Sentences{"1 · photo slot 9 × 9 in: 9 × 9 in is not a usual print size; choose one "

@@ -34,6 +34,7 @@ TEST(PrintSizeFor, takesTheSmallestPrintThatHoldsTheTrim) {
         {{in(4), half(5)}, {in(4), in(6)}},
         {{half(5), in(4)}, {in(6), in(4)}},
         {{in(1), in(1)}, {in(2), in(2)}},
+        {{half(4), half(4)}, {in(5), in(5)}},  // 127 mm, and still no centimetre print
         {{in(7), in(7)}, {in(8), in(10)}},
     };
     for (const Row& row : rows) {
