@@ -18,9 +18,9 @@ MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, Q
       m_index(index),
       m_size(new TintedLabel(Tint::Quiet, {}, this)),
       m_remove(new QPushButton(tr("Remove"), this)),
-      m_border(newLength(leastSide, largestBorder)),
+      m_border(newLength(smallestSide, largestBorder)),
       m_bottomDiffers(new QCheckBox(tr("Bottom border differs"), this)),
-      m_bottom(newLength(leastSide, largestBorder)),
+      m_bottom(newLength(smallestSide, largestBorder)),
       m_paper(new TextField(this)) {
     const QString name = index == 0 ? tr("First mat") : tr("Second mat");
     auto* head = new QWidget(this);

@@ -11,15 +11,14 @@
 #include "app/panels/margins_section.h"
 #include "app/panels/text_field.h"
 #include "core/measure/catalogue.h"
+#include "core/sketch/soundness.h"
 
 namespace matwright::app {
 
 namespace {
 
-// The catalogue's names write sizes with an x; people read a multiplication sign.
 QString pageName(const NamedSize& known) {
-    return QString::fromUtf8(known.name.data(), static_cast<int>(known.name.size()))
-        .replace(QStringLiteral(" x "), QStringLiteral(" × "));
+    return QString::fromUtf8(known.name.data(), static_cast<int>(known.name.size()));
 }
 
 }  // namespace
@@ -72,11 +71,9 @@ Section* PagePanel::buildSize() {
     m_size->addItem(tr("Custom…"));
     m_size->setMaxVisibleItems(20);
     section->addRow(tr("Page si&ze"), m_size);
-    const Length least = Length::inches(1);
-    const Length most = Length::inches(100);
-    m_width = addLength(section, tr("&Width"), least, most,
+    m_width = addLength(section, tr("&Width"), smallestPageSide, largestPageSide,
                         [](PageSetup& p, Length to) { p.size.width = to; });
-    m_height = addLength(section, tr("&Height"), least, most,
+    m_height = addLength(section, tr("&Height"), smallestPageSide, largestPageSide,
                          [](PageSetup& p, Length to) { p.size.height = to; });
     m_double = new QCheckBox(tr("&Double page"));
     m_double->setToolTip(tr("Two facing pages planned as one."));

@@ -42,8 +42,8 @@ void addSize(QComboBox* box, const QString& text, Size size) {
 PhotoSection::PhotoSection(Session& session, SettingsStore& settings, QWidget* parent)
     : PieceSection(tr("Photo"), session, settings, parent),
       m_print(new QComboBox(this)),
-      m_printWidth(newLength(leastSide, largestSide)),
-      m_printHeight(newLength(leastSide, largestSide)),
+      m_printWidth(newLength(smallestSide, largestSide)),
+      m_printHeight(newLength(smallestSide, largestSide)),
       m_trim(new QComboBox(this)),
       m_trimToPrint(new QPushButton(tr("Trim to whole &print"), this)) {
     addRow(tr("Print si&ze"), m_print);

@@ -7,6 +7,7 @@
 #include "app/panels/piece_changes.h"
 #include "app/panels/section.h"
 #include "app/settings/settings.h"
+#include "core/sketch/soundness.h"
 
 namespace matwright::app {
 
@@ -51,10 +52,5 @@ void showLength(LengthField* field, Pieces pieces, Get get) {
         field->setMixed();
     }
 }
-
-// The ranges a sketch may hold (soundness.h), for fields.
-inline constexpr Length leastSide = Length::inches(0, 1, 64);
-inline constexpr Length largestSide = Length::inches(200);
-inline constexpr Length largestBorder = Length::inches(20);
 
 }  // namespace matwright::app

@@ -21,8 +21,9 @@ PlaceSection::PlaceSection(Session& session, SettingsStore& settings, QWidget* p
     };
     m_left = addLengthRow(tr("From &left edge"), tr("Move"), -limit, limit, setLeft);
     m_top = addLengthRow(tr("From top ed&ge"), tr("Move"), -limit, limit, setTop);
-    m_width = addLengthRow(tr("&Width"), tr("Change width"), leastSide, largestSide, setWidth);
-    m_height = addLengthRow(tr("Heigh&t"), tr("Change height"), leastSide, largestSide, setHeight);
+    m_width = addLengthRow(tr("&Width"), tr("Change width"), smallestSide, largestSide, setWidth);
+    m_height =
+        addLengthRow(tr("Heigh&t"), tr("Change height"), smallestSide, largestSide, setHeight);
     // Tab goes through controls in the order they are made.
     m_keepRatio = new QCheckBox(tr("&Keep ratio"), this);
     m_rotation = new AngleField({}, this);

@@ -12,8 +12,7 @@ namespace {
 
 using gesture::Vector;
 
-constexpr Length largestSide = Length::inches(200);  // see findFault(const Piece&)
-constexpr int bisections = 28;                       // halves 200 in down to less than a tick
+constexpr int bisections = 28;  // halves 200 in down to less than a tick
 
 double ticksOf(Length length) {
     return static_cast<double>(length.ticks());

@@ -14,10 +14,6 @@ namespace matwright {
 
 namespace {
 
-// 1/64 in is half a tick off the grid; what people type as 1/64 rounds to this.
-constexpr Length smallestSide = Length::inches(0, 1, 64);
-constexpr Length largestSide = Length::inches(200);
-
 std::optional<Error> fault(std::string sentence, std::string where = {}) {
     return Error{ErrorCode::Malformed, std::move(sentence), std::move(where)};
 }
@@ -128,7 +124,7 @@ std::optional<Error> findFaultOfPolygon(const PolygonShape& polygon, const Piece
 
 std::optional<Error> findFaultOfMats(const Piece& piece, const std::string& where) {
     const auto isBorder = [](Length border) {
-        return isWithin(border, smallestSide, Length::inches(20));
+        return isWithin(border, smallestSide, largestBorder);
     };
     if (piece.mats.size() > maxMats) {
         return fault(fmt::format("A photo slot has at most {} mats.", maxMats), where);
@@ -183,7 +179,7 @@ bool isValidText(std::string_view text, bool lineBreaksAllowed) {
 
 std::optional<Error> findFault(const PageSetup& setup) {
     const auto isSide = [](Length side) {
-        return isWithin(side, Length::inches(1), Length::inches(100));
+        return isWithin(side, smallestPageSide, largestPageSide);
     };
     if (!isSide(setup.size.width) || !isSide(setup.size.height)) {
         return fault("A page's sides must be between 1 in and 100 in.");

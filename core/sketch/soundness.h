@@ -7,6 +7,14 @@
 
 namespace matwright {
 
+// Of pieces, prints and polygons' boxes. 1/64 in is half a tick off the grid; what people type as
+// 1/64 rounds to this.
+inline constexpr Length smallestSide = Length::inches(0, 1, 64);
+inline constexpr Length largestSide = Length::inches(200);
+inline constexpr Length largestBorder = Length::inches(20);  // of a mat; the least is smallestSide
+inline constexpr Length smallestPageSide = Length::inches(1);
+inline constexpr Length largestPageSide = Length::inches(100);
+
 // The rules every sketch in the program keeps; used by the file reader, by apply() and by debug
 // asserts. Returns the first rule broken (code Malformed, `where` names the piece), or nothing.
 //
