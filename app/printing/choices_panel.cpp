@@ -95,7 +95,7 @@ void ChoicesPanel::addPaper(QFormLayout* form) {
     m_overlap->setValue(m_choice.overlap);
     m_overlap->setToolTip(tr("What neighbouring sheets both show, to join them"));
     for (LengthField* field : {m_margin, m_overlap}) {
-        field->setRange({}, Length::inches(4));
+        field->setRange({}, largestSheetMargin);
         field->setScale(m_choice.look.scale);
     }
     form->addRow(tr("Printer &margin"), m_margin);

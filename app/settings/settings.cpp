@@ -29,8 +29,8 @@ Settings madeSound(Settings settings) {
     const Settings standard;
     const Length smallest = Length::inches(0, 1, 64);
     keepWithin(settings.trimmerStep, smallest, Length::inches(1), standard.trimmerStep);
-    keepWithin(settings.printerMargin, Length(), Length::inches(2), standard.printerMargin);
-    keepWithin(settings.overlap, Length(), Length::inches(2), standard.overlap);
+    keepWithin(settings.printerMargin, Length(), largestSheetMargin, standard.printerMargin);
+    keepWithin(settings.overlap, Length(), largestSheetMargin, standard.overlap);
     keepWithin(settings.snap.gridStep, Length::inches(0, 1, 32), Length::inches(6),
                standard.snap.gridStep);
     keepWithin(settings.snap.reach, smallest, Length::inches(1), standard.snap.reach);

@@ -33,6 +33,8 @@ struct Settings {
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 inline constexpr int maxRecentFiles = 10;
+// The most a printer margin or an overlap may be.
+inline constexpr Length largestSheetMargin = Length::inches(2);
 // A measured screen has at least and at most this many pixels per inch.
 inline constexpr double minScreenPpi = 20;
 inline constexpr double maxScreenPpi = 1000;
