@@ -21,10 +21,6 @@ Rect roomOf(const Piece& piece, const Attempt& attempt) {
     return outermostBounds(piece).expanded(attempt.allowForMats && bare ? placingMat : Length());
 }
 
-bool isPaper(const Piece& piece) {
-    return piece.kind == PieceKind::Block || piece.kind == PieceKind::Strip;
-}
-
 // What the room of the new piece may not reach into, from left to right.
 std::vector<Rect> obstaclesOf(const Sketch& sketch, const Attempt& attempt) {
     std::vector<Rect> obstacles;

@@ -23,10 +23,6 @@ std::string CheckContext::label(PieceId id) const {
     return fmt::format("{} \u00B7 {}", number->second, displayName(sketch.pieces.at(id)));
 }
 
-bool isPaper(const Piece& piece) {
-    return piece.kind == PieceKind::Strip || piece.kind == PieceKind::Block;
-}
-
 std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings& settings) {
     const Layering layering(sketch);
     std::map<PieceId, std::size_t> numbers;

@@ -29,8 +29,6 @@ struct CheckedPiece {
 
 using Findings = std::vector<CheckFinding>;
 
-bool isPaper(const Piece& piece);
-
 // Each adds what it finds about one piece; the CheckKind says what that is.
 void findOffPage(const CheckContext& context, const CheckedPiece& checked, Findings& findings);
 void findOverMargin(const CheckContext& context, const CheckedPiece& checked, Findings& findings);

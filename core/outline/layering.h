@@ -9,7 +9,7 @@
 namespace matwright {
 
 // What lies on what in one sketch: outlines worked out once, boxes in an R-tree, for many questions
-// about the same sketch. The sketch must outlive it and stay as it is. Ids that do not exist are
+// about the same sketch. A value of its own: the sketch may change or go. Ids that do not exist are
 // answered with nothing.
 class Layering {
   public:

@@ -82,6 +82,11 @@ struct Piece {
     friend bool operator==(const Piece&, const Piece&) = default;
 };
 
+// Whether it is patterned paper or cardstock laid under other things: a strip or a block.
+inline bool isPaper(const Piece& piece) {
+    return piece.kind == PieceKind::Strip || piece.kind == PieceKind::Block;
+}
+
 // The unturned trim box.
 Rect trimBox(const Piece& piece);
 // The unturned box of mat `index` (0 is right under the photo); index < mats.size().

@@ -96,8 +96,4 @@ SnapContext::~SnapContext() = default;
 SnapContext::SnapContext(SnapContext&&) noexcept = default;
 SnapContext& SnapContext::operator=(SnapContext&&) noexcept = default;
 
-const PageSetup& SnapContext::page() const {
-    return m_index->page;
-}
-
 }  // namespace matwright

@@ -51,7 +51,6 @@ struct SnapBox {
 // Which edges may move: all of them (a move), or some (a resize drags one or two edges).
 struct SnapEdges {
     bool left = true, right = true, top = true, bottom = true;
-    constexpr bool isMove() const { return left && right && top && bottom; }
     friend constexpr bool operator==(const SnapEdges&, const SnapEdges&) = default;
 };
 
@@ -98,7 +97,6 @@ class SnapContext {
 
     struct Index;  // for the rules, see core/snap/index.h
     const Index& index() const { return *m_index; }
-    const PageSetup& page() const;
 
   private:
     std::unique_ptr<Index> m_index;
