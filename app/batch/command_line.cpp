@@ -182,13 +182,22 @@ void CommandLine::addLists() {
         [this] { return runSizes(ports); });
 }
 
+// The library only misses a command, whatever was written in its place.
+std::string complaintAbout(const CLI::App& app, const CLI::ParseError& complaint) {
+    const std::vector<std::string> unread = app.remaining();
+    return app.get_subcommands().empty() && !unread.empty()
+               ? "There is no command \"" + unread.front() + "\"."
+               : complaint.what();
+}
+
 // The library's complaint as ours.
 int refuse(const CLI::App& app, const CLI::ParseError& complaint, BatchPorts& ports) {
     std::string helpCall = app.get_name();
     for (const CLI::App* command : app.get_subcommands()) {
         helpCall += " " + command->get_name();
     }
-    ports.err << app.get_name() << ": " << complaint.what() << "\nTry: " << helpCall << " --help\n";
+    ports.err << app.get_name() << ": " << complaintAbout(app, complaint) << "\nTry: " << helpCall
+              << " --help\n";
     return WrongUse;
 }
 

@@ -61,6 +61,13 @@ INSTANTIATE_TEST_SUITE_P(
         Arguments{"check", "page.svg", "--trimmer-step", "0"}, Arguments{"check", "page.svg", "x"},
         Arguments{"pieces"}));
 
+TEST(BatchCommandLine, AnUnknownCommandIsNamed) {
+    BatchRun batch;
+    EXPECT_EQ(batch.run({"frobnicate", "page.svg"}), WrongUse);
+    EXPECT_NE(batch.err.find("There is no command \"frobnicate\"."), std::string::npos)
+        << batch.err;
+}
+
 TEST(BatchInput, ThatIsMissingOrNoSketchIsRefused) {
     BatchRun batch;
     batch.files.files["text.svg"] = "no sketch";
