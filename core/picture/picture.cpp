@@ -207,7 +207,7 @@ std::vector<DrawingItem> pieceItems(const Piece& piece, bool withSize) {
     if (auto mark = markOf(piece, look)) {
         items.emplace_back(std::move(*mark));
     }
-    if (withSize) {
+    if (withSize && piece.kind == PieceKind::PhotoSlot) {
         if (auto text = sizeItem(piece)) {
             items.emplace_back(std::move(*text));
         }
