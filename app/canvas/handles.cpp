@@ -102,25 +102,8 @@ HandleLayout handlesOf(const Rect& bounds, const Viewport& viewport, const QRect
 }
 
 QPointF pullOf(Handle handle) {
-    switch (handle) {
-        case Handle::TopLeft:
-            return {-1, -1};
-        case Handle::Top:
-            return {0, -1};
-        case Handle::TopRight:
-            return {1, -1};
-        case Handle::Right:
-            return {1, 0};
-        case Handle::BottomRight:
-            return {1, 1};
-        case Handle::Bottom:
-            return {0, 1};
-        case Handle::BottomLeft:
-            return {-1, 1};
-        case Handle::Left:
-            break;
-    }
-    return {-1, 0};
+    const HandleSide side = sideOf(handle);
+    return {static_cast<qreal>(side.x), static_cast<qreal>(side.y)};
 }
 
 Qt::CursorShape cursorOf(Handle handle, double degrees) {
