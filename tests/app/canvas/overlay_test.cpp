@@ -6,10 +6,14 @@
 #include <QApplication>
 #include <QImage>
 #include <QPainter>
-#include <cmath>
+
+#include "tests/support/contrast.h"
 
 namespace matwright::app {
 namespace {
+
+using test::contrast;
+using test::luminance;
 
 const QRectF bounds(0, 0, 400, 300);
 
@@ -62,20 +66,6 @@ TEST(OverlayTest, NothingIsPaintedOutsideTheRegion) {
         }
     }
     EXPECT_GT(touched, 1000);
-}
-
-double luminance(QColor colour) {
-    const auto linear = [](double c) {
-        return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-    };
-    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
-           0.0722 * linear(colour.blueF());
-}
-
-double contrast(QColor a, QColor b) {
-    const double high = std::max(luminance(a), luminance(b));
-    const double low = std::min(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
 }
 
 // The darkest and the lightest pixel of a chip are its text and its ground (contrast formula:

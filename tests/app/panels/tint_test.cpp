@@ -4,27 +4,14 @@
 #include <gtest/gtest.h>
 
 #include <QVBoxLayout>
-#include <cmath>
 
 #include "app/settings/palettes.h"
+#include "tests/support/contrast.h"
 
 namespace matwright::app {
 namespace {
 
-// WCAG 2.1, "relative luminance" and "contrast ratio".
-double luminance(const QColor& colour) {
-    const auto linear = [](double c) {
-        return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-    };
-    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
-           0.0722 * linear(colour.blueF());
-}
-
-double contrast(const QColor& a, const QColor& b) {
-    const double high = std::max(luminance(a), luminance(b));
-    const double low = std::min(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
-}
+using test::contrast;
 
 TEST(Tint, IsReadableInBothThemes) {
     for (const QPalette& palette : {lightPalette(), darkPalette()}) {

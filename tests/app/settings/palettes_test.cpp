@@ -5,22 +5,13 @@
 
 #include <QMetaEnum>
 #include <algorithm>
-#include <cmath>
+
+#include "tests/support/contrast.h"
 
 namespace matwright::app {
 namespace {
 
-// Relative luminance and contrast ratio as WCAG 2.2 defines them.
-double channel(double c) {
-    return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-}
-double luminance(const QColor& c) {
-    return 0.2126 * channel(c.redF()) + 0.7152 * channel(c.greenF()) + 0.0722 * channel(c.blueF());
-}
-double contrast(const QColor& a, const QColor& b) {
-    const auto [dark, light] = std::minmax(luminance(a), luminance(b));
-    return (light + 0.05) / (dark + 0.05);
-}
+using test::contrast;
 
 struct Pair {
     QPalette::ColorRole front;
