@@ -9,24 +9,24 @@ namespace matwright::app {
 
 namespace {
 
-QString say(const char* text) {
+QString kindWord(const char* text) {
     return QCoreApplication::translate("PieceKind", text);
 }
 
 QString oneOf(PieceKind kind) {
     switch (kind) {
         case PieceKind::PhotoSlot:
-            return say("1 photo slot");
+            return kindWord("1 photo slot");
         case PieceKind::Strip:
-            return say("1 strip");
+            return kindWord("1 strip");
         case PieceKind::Block:
-            return say("1 block");
+            return kindWord("1 block");
         case PieceKind::Title:
-            return say("1 title");
+            return kindWord("1 title");
         case PieceKind::Journaling:
-            return say("1 journaling place");
+            return kindWord("1 journaling place");
         case PieceKind::Embellishment:
-            return say("1 embellishment");
+            return kindWord("1 embellishment");
     }
     return {};
 }
@@ -34,17 +34,17 @@ QString oneOf(PieceKind kind) {
 QString manyOf(PieceKind kind) {
     switch (kind) {
         case PieceKind::PhotoSlot:
-            return say("%1 photo slots");
+            return kindWord("%1 photo slots");
         case PieceKind::Strip:
-            return say("%1 strips");
+            return kindWord("%1 strips");
         case PieceKind::Block:
-            return say("%1 blocks");
+            return kindWord("%1 blocks");
         case PieceKind::Title:
-            return say("%1 titles");
+            return kindWord("%1 titles");
         case PieceKind::Journaling:
-            return say("%1 journaling places");
+            return kindWord("%1 journaling places");
         case PieceKind::Embellishment:
-            return say("%1 embellishments");
+            return kindWord("%1 embellishments");
     }
     return {};
 }
@@ -54,17 +54,17 @@ QString manyOf(PieceKind kind) {
 QString kindTitle(PieceKind kind) {
     switch (kind) {
         case PieceKind::PhotoSlot:
-            return say("Photo slot");
+            return kindWord("Photo slot");
         case PieceKind::Strip:
-            return say("Strip");
+            return kindWord("Strip");
         case PieceKind::Block:
-            return say("Block");
+            return kindWord("Block");
         case PieceKind::Title:
-            return say("Title");
+            return kindWord("Title");
         case PieceKind::Journaling:
-            return say("Journaling");
+            return kindWord("Journaling");
         case PieceKind::Embellishment:
-            return say("Embellishment");
+            return kindWord("Embellishment");
     }
     return {};
 }

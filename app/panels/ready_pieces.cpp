@@ -11,7 +11,7 @@ namespace matwright::app {
 
 namespace {
 
-QString say(const char* text) {
+QString trayWord(const char* text) {
     return QCoreApplication::translate("Tray", text);
 }
 
@@ -34,14 +34,14 @@ QString shortName(Size size) {
 ReadyPiece photoSlot(Size print) {
     Piece piece = pieceOf(PieceKind::PhotoSlot, print);
     piece.printSize = print;
-    const QString way = print.width == print.height ? say("Photo slot %1")
-                        : print.isUpright()         ? say("Photo slot %1, upright")
-                                                    : say("Photo slot %1, lying");
+    const QString way = print.width == print.height ? trayWord("Photo slot %1")
+                        : print.isUpright()         ? trayWord("Photo slot %1, upright")
+                                                    : trayWord("Photo slot %1, lying");
     return {piece, shortName(print), way.arg(printName(print))};
 }
 
 ReadyPiece paper(PieceKind kind, Size size, const char* caption, const char* description) {
-    return {pieceOf(kind, size), say(caption), say(description).arg(printName(size))};
+    return {pieceOf(kind, size), trayWord(caption), trayWord(description).arg(printName(size))};
 }
 
 constexpr Size inches(std::int64_t width, std::int64_t height) {

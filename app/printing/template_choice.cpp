@@ -7,7 +7,7 @@ namespace matwright::app {
 
 namespace {
 
-QString said(const char* text) {
+QString choiceWord(const char* text) {
     return QCoreApplication::translate("matwright::app::TemplateChoice", text);
 }
 
@@ -52,13 +52,13 @@ Result<TemplateSheets> sheetsToPrint(const Drawing& drawing, const TemplateChoic
     if (std::optional<TemplateSheets> sheets = centredTemplate(drawing, choice.sheet->size)) {
         return std::move(*sheets);
     }
-    return std::unexpected(
-        Error{ErrorCode::Unsupported,
-              said("The whole page does not fit on a %1 sheet: choose larger paper or several "
+    return std::unexpected(Error{
+        ErrorCode::Unsupported,
+        choiceWord("The whole page does not fit on a %1 sheet: choose larger paper or several "
                    "sheets, or save a PDF for a print shop.")
-                  .arg(shortName(*choice.sheet))
-                  .toStdString(),
-              ""});
+            .arg(shortName(*choice.sheet))
+            .toStdString(),
+        ""});
 }
 
 QString outcomeSentence(const Drawing& drawing, const TemplateChoice& choice,
@@ -68,10 +68,10 @@ QString outcomeSentence(const Drawing& drawing, const TemplateChoice& choice,
         return outcome + QLatin1Char('.');
     }
     if (!fitsWhole(drawing.size, choice)) {
-        return said("%1, for a print shop. It is too large for %2 paper.")
+        return choiceWord("%1, for a print shop. It is too large for %2 paper.")
             .arg(outcome, shortName(*choice.sheet));
     }
-    return said(
+    return choiceWord(
                "%1, printed in the middle of %2 paper. What lies outside the reach of the "
                "printer stays blank.")
         .arg(outcome, shortName(*choice.sheet));
@@ -79,11 +79,11 @@ QString outcomeSentence(const Drawing& drawing, const TemplateChoice& choice,
 
 QString trueSizeSentence(const TemplateChoice& choice) {
     if (!choice.look.checkSquares) {
-        return said("Print at actual size (100 %).");
+        return choiceWord("Print at actual size (100 %).");
     }
     return unitOf(choice.look.scale) == Unit::Inch
-               ? said("Print at actual size (100 %). Then measure the 1 in square.")
-               : said("Print at actual size (100 %). Then measure the 50 mm square.");
+               ? choiceWord("Print at actual size (100 %). Then measure the 1 in square.")
+               : choiceWord("Print at actual size (100 %). Then measure the 50 mm square.");
 }
 
 }  // namespace matwright::app

@@ -3,15 +3,9 @@
 
 #include <cmath>
 
+#include "core/measure/ticks.h"
+
 namespace matwright::gesture {
-
-namespace {
-
-double ticksOf(Length length) {
-    return static_cast<double>(length.ticks());
-}
-
-}  // namespace
 
 Vector vectorOf(Point p) {
     return {ticksOf(p.x), ticksOf(p.y)};

@@ -4,6 +4,7 @@
 
 #include "core/gesture/frame.h"
 #include "core/gesture/gesture.h"
+#include "core/measure/ticks.h"
 #include "core/sketch/soundness.h"
 
 namespace matwright {
@@ -13,10 +14,6 @@ namespace {
 using gesture::Vector;
 
 constexpr int bisections = 28;  // halves 200 in down to less than a tick
-
-double ticksOf(Length length) {
-    return static_cast<double>(length.ticks());
-}
 
 struct SideLimits {
     double low;

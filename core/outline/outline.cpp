@@ -7,6 +7,7 @@
 #include <utility>
 #include <variant>
 
+#include "core/measure/ticks.h"
 #include "core/outline/grown_polygon.h"
 
 namespace matwright {
@@ -18,13 +19,9 @@ struct Match : Cases... {
     using Cases::operator()...;
 };
 
-double doubleOf(Length length) {
-    return static_cast<double>(length.ticks());
-}
-
 Vertex trimCentre(const Piece& piece) {
     const Rect box = trimBox(piece);
-    return {doubleOf(box.left() + box.right()) / 2, doubleOf(box.top() + box.bottom()) / 2};
+    return {ticksOf(box.left() + box.right()) / 2, ticksOf(box.top() + box.bottom()) / 2};
 }
 
 Path asItLies(const Piece& piece, Path unturned) {
@@ -50,8 +47,8 @@ Path polygonMat(const Piece& piece, const PolygonShape& shape, std::size_t index
     std::vector<Vertex> corners = polygonCorners(piece, shape);
     for (std::size_t i = 0; i <= index; ++i) {
         const Mat& mat = piece.mats[i];
-        corners = grownPolygon(corners, doubleOf(mat.border),
-                               doubleOf(mat.bottomBorder.value_or(mat.border)));
+        corners = grownPolygon(corners, ticksOf(mat.border),
+                               ticksOf(mat.bottomBorder.value_or(mat.border)));
     }
     return polygonPath(corners);
 }
@@ -131,7 +128,7 @@ bool covers(const Piece& piece, Point at) {
     if (!bounds.x.expanded(reach).contains(at.x) || !bounds.y.expanded(reach).contains(at.y)) {
         return false;
     }
-    return isInsideOrWithin(flattened(outline, reach), vertexAt(at), doubleOf(reach));
+    return isInsideOrWithin(flattened(outline, reach), vertexAt(at), ticksOf(reach));
 }
 
 }  // namespace matwright

@@ -7,6 +7,8 @@
 #include <initializer_list>
 #include <utility>
 
+#include "core/measure/ticks.h"
+
 namespace matwright {
 
 namespace {
@@ -14,10 +16,6 @@ namespace {
 // Where the control points of a quarter circle of radius 1 lie; the curve then strays from the
 // circle by at most 0.00027.
 constexpr double quarterCircle = 0.5522847498307936;
-
-double doubleOf(Length length) {
-    return static_cast<double>(length.ticks());
-}
 
 Vertex turnedVertex(Vertex v, double cosine, double sine, Vertex centre) {
     const double dx = v.x - centre.x;
@@ -108,14 +106,14 @@ Path linePath(Vertex from, Vertex to) {
 }
 
 Path rectPath(const Rect& rect) {
-    const double l = doubleOf(rect.left()), r = doubleOf(rect.right());
-    const double t = doubleOf(rect.top()), b = doubleOf(rect.bottom());
+    const double l = ticksOf(rect.left()), r = ticksOf(rect.right());
+    const double t = ticksOf(rect.top()), b = ticksOf(rect.bottom());
     return polygonPath({{l, t}, {r, t}, {r, b}, {l, b}});
 }
 
 Path ovalPath(const Rect& box) {
-    const double l = doubleOf(box.left()), r = doubleOf(box.right());
-    const double t = doubleOf(box.top()), b = doubleOf(box.bottom());
+    const double l = ticksOf(box.left()), r = ticksOf(box.right());
+    const double t = ticksOf(box.top()), b = ticksOf(box.bottom());
     const double cx = (l + r) / 2, cy = (t + b) / 2;
     const double kx = quarterCircle * (r - l) / 2, ky = quarterCircle * (b - t) / 2;
     Path path{{cx, t}, {}, true};
@@ -127,9 +125,9 @@ Path ovalPath(const Rect& box) {
 }
 
 Path roundedRectPath(const Rect& box, Length radius) {
-    const double l = doubleOf(box.left()), r = doubleOf(box.right());
-    const double t = doubleOf(box.top()), b = doubleOf(box.bottom());
-    const double rad = std::min({doubleOf(radius), (r - l) / 2, (b - t) / 2});
+    const double l = ticksOf(box.left()), r = ticksOf(box.right());
+    const double t = ticksOf(box.top()), b = ticksOf(box.bottom());
+    const double rad = std::min({ticksOf(radius), (r - l) / 2, (b - t) / 2});
     if (rad <= 0) {
         return rectPath(box);
     }
@@ -196,7 +194,7 @@ std::vector<Vertex> flattened(const Path& path, Length tolerance) {
     for (const PathSegment& segment : path.segments) {
         if (segment.curved) {
             const Vertex from = corners.back();
-            const int n = chordCount(from, segment, doubleOf(tolerance));
+            const int n = chordCount(from, segment, ticksOf(tolerance));
             for (int i = 1; i < n; ++i) {
                 add(cubicAt(from, segment, static_cast<double>(i) / n));
             }

@@ -10,15 +10,15 @@ namespace matwright {
 namespace {
 
 constexpr Length large = Length::millimetres(50);
-constexpr Length air = Length::hundredthMillimetres(150);
+constexpr Length squareAir = Length::hundredthMillimetres(150);
 constexpr Length small = Length::inches(1);
 
 std::optional<Point> findPlace(const Scene& scene, const Occupancy& occupancy, Length side) {
     for (const Freedom freedom : {Freedom::BarePaper, Freedom::NoLines, Freedom::NothingElse}) {
-        const Length room = side + 2 * air;
+        const Length room = side + 2 * squareAir;
         if (const auto at =
                 placeOnSheet(scene, occupancy, {room, room}, freedom, Corner::BottomRight)) {
-            return *at + Point{air, air};
+            return *at + Point{squareAir, squareAir};
         }
     }
     return std::nullopt;
@@ -60,7 +60,7 @@ CheckSquares checkSquares(const Scene& scene, Occupancy& occupancy) {
         addSmallSquare(layer, *room);
         occupancy.addBox(Rect::at(*room, {small, small}), Occupancy::Mark);
     }
-    const Length least = large + 2 * air + 4 * textClearance;
+    const Length least = large + 2 * squareAir + 4 * textClearance;
     out.complete = layer.items.size() > smallItems || !scene.sheet().contains({least, least});
     return out;
 }

@@ -16,7 +16,7 @@ std::string withPaper(std::string text, const std::string& paper) {
     return paper.empty() ? text : text + ", " + shortened(paper, longestPaper);
 }
 
-bool isCut(PieceKind kind) {
+bool isTrimmed(PieceKind kind) {
     return kind == PieceKind::PhotoSlot || kind == PieceKind::Strip || kind == PieceKind::Block;
 }
 
@@ -33,7 +33,7 @@ std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
         lines.push_back(fmt::format("print {}", sizeText(*piece.printSize, scale)));
     }
     const std::string own = shapeWord(piece.shape, piece.size) + sizeText(piece.size, scale);
-    lines.push_back(withPaper((isCut(piece.kind) ? "trim " : "size ") + own, piece.paper));
+    lines.push_back(withPaper((isTrimmed(piece.kind) ? "trim " : "size ") + own, piece.paper));
     for (std::size_t i = 0; i < piece.mats.size(); ++i) {
         const std::string word = piece.mats.size() == 1 ? "mat" : fmt::format("mat {}", i + 1);
         lines.push_back(
