@@ -88,7 +88,8 @@ TEST(SnapLaws, noSnapMovesFurtherThanItsReachOrAlongAnAxisThatIsNotDragged) {
     Random random(71);
     for (int i = 0; i < runs; ++i) {
         const Scene scene = randomScene(random);
-        for (const SnapCandidate* one : snapsOf(snapped(scene))) {
+        const SnapResult result = snapped(scene);
+        for (const SnapCandidate* one : snapsOf(result)) {
             EXPECT_LE(abs(one->by), scene.settings.reach) << "seed 71, scene " << i;
             EXPECT_TRUE(snapping::lowMoves(scene.edges, one->axis) ||
                         snapping::highMoves(scene.edges, one->axis));
