@@ -219,6 +219,7 @@ QRectF Overlay::roomFor(QRectF wanted) const {
 
 std::vector<QRectF> Overlay::chipRects() const {
     std::vector<QRectF> rects;
+    rects.reserve(m_chips.size());
     for (const ChipMark& chip : m_chips) {
         rects.push_back(chip.rect);
     }

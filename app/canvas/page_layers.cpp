@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 #include <utility>
 
 namespace matwright::app {
@@ -119,7 +120,7 @@ void PageLayers::mendWhole(const Sketch& sketch) {
 void PageLayers::buildLifted(const Sketch& sketch) {
     m_hasLiftedLayers = true;
     const auto isLifted = [this](PieceId id) { return m_lifted.contains(id); };
-    const auto top = std::find_if(sketch.order.rbegin(), sketch.order.rend(), isLifted).base();
+    const auto top = std::ranges::find_if(std::views::reverse(sketch.order), isLifted).base();
     QRegion lifted;
     for (const PieceId id : m_lifted) {
         if (const Piece* piece = find(sketch, id)) {

@@ -4,6 +4,7 @@
 #include <QPixmap>
 #include <QRegion>
 #include <set>
+#include <utility>
 
 #include "app/canvas/page_painter.h"
 
@@ -19,7 +20,7 @@ namespace matwright::app {
 // pieces between two dragged ones count as under.) All are device pixels.
 class PageLayers {
   public:
-    explicit PageLayers(const QPalette& palette) : m_palette(palette) {}
+    explicit PageLayers(QPalette palette) : m_palette(std::move(palette)) {}
 
     // Everything has to be painted anew at the next prepare().
     void invalidate();

@@ -119,7 +119,7 @@ bool PieceKeys::turn(int key, Qt::KeyboardModifiers modifiers) {
 }
 
 void PieceKeys::perform(const Edit& edit, Burst burst, const QString& label) {
-    Session& session = m_host.session();
+    const Session& session = m_host.session();
     const bool goesOn = burst == m_burst && m_burstSelection == session.selection() &&
                         m_sinceLast.isValid() && m_sinceLast.elapsed() < burstPause;
     if (!goesOn) {

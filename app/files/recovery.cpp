@@ -56,9 +56,8 @@ QString standardRecoveryFolder() {
     return state + QStringLiteral("/matwright/recovery");
 }
 
-RecoveryPlace::RecoveryPlace(QString folder, FileStore& store)
-    : m_base(std::move(folder) + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces)),
-      m_store(store) {
+RecoveryPlace::RecoveryPlace(const QString& folder, FileStore& store)
+    : m_base(folder + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces)), m_store(store) {
     QDir().mkpath(QFileInfo(m_base).path());
     m_lock = lockOf(m_base);
     if (!m_lock->tryLock(std::chrono::milliseconds(0))) {

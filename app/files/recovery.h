@@ -25,7 +25,7 @@ QString standardRecoveryFolder();
 class RecoveryPlace {
   public:
     // Makes the folder where needed. Without a lock (an unwritable folder) write() fails.
-    RecoveryPlace(QString folder, FileStore& store);
+    RecoveryPlace(const QString& folder, FileStore& store);
     // Gives the place up; a copy that was not cleared stays and will be offered.
     ~RecoveryPlace();
 

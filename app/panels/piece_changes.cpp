@@ -2,6 +2,7 @@
 #include "app/panels/piece_changes.h"
 
 #include <algorithm>
+#include <ranges>
 
 #include "core/measure/catalogue.h"
 #include "core/measure/length_text.h"
@@ -24,7 +25,8 @@ Piece withTrim(Piece piece, Size trim) {
     if (!trim.isPositive()) {
         return piece;
     }
-    piece = withBox(std::move(piece), Rect::at(piece.place, trim));
+    const Rect box = Rect::at(piece.place, trim);
+    piece = withBox(std::move(piece), box);
     if (piece.printSize && !piece.printSize->contains(trim)) {
         piece.printSize = printLying(printSizeFor(trim), trim.isUpright());
     }
@@ -79,9 +81,9 @@ std::vector<Size> commonTrims(Size print) {
     const Length side = std::min(print.width, print.height);
     add({side, side});
     const auto catalogue = printSizes();
-    for (auto it = catalogue.rbegin(); it != catalogue.rend(); ++it) {
-        add(printLying(it->size, print.isUpright()));
-        add(printLying(it->size, !print.isUpright()));
+    for (const NamedSize& known : std::views::reverse(catalogue)) {
+        add(printLying(known.size, print.isUpright()));
+        add(printLying(known.size, !print.isUpright()));
     }
     return trims;
 }

@@ -21,7 +21,7 @@ Size upright(Size size) {
     return size.width > size.height ? size.turned() : size;
 }
 
-QPageSize pageSizeOf(Size sheet) {
+QPageSize qtPageSizeOf(Size sheet) {
     const Size paper = upright(sheet);
     return QPageSize(QSizeF(paper.width.toInches(), paper.height.toInches()), QPageSize::Inch);
 }
@@ -36,7 +36,7 @@ void prepare(QPrinter& printer, Size sheet) {
     printer.setFullPage(true);
     const QPageLayout::Orientation orientation =
         sheet.width > sheet.height ? QPageLayout::Landscape : QPageLayout::Portrait;
-    QPageLayout layout(pageSizeOf(sheet), orientation, QMarginsF(), QPageLayout::Inch);
+    QPageLayout layout(qtPageSizeOf(sheet), orientation, QMarginsF(), QPageLayout::Inch);
     layout.setMode(QPageLayout::FullPageMode);
     printer.setPageLayout(layout);
     printer.setDuplex(QPrinter::DuplexNone);

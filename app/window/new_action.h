@@ -25,7 +25,7 @@ QAction* newAction(QObject* parent, const ActionLook& look);
 template <typename Run>
 QAction* newAction(QObject* parent, const ActionLook& look, Run run) {
     QAction* action = newAction(parent, look);
-    QObject::connect(action, &QAction::triggered, parent, run);
+    QObject::connect(action, &QAction::triggered, parent, std::move(run));
     return action;
 }
 

@@ -11,7 +11,7 @@ namespace {
 // Every taken piece passes over the one before it that is not taken; a run of taken pieces at the
 // beginning stays.
 template <typename Iterator, typename Taken>
-void stepTowardsBegin(Iterator first, Iterator last, Taken taken) {
+void stepTowardsBegin(const Iterator& first, const Iterator& last, Taken taken) {
     if (first == last) {
         return;
     }

@@ -38,7 +38,7 @@ void set(pugi::xml_node node, const char* name, const std::string& value) {
 }
 
 void appendItem(pugi::xml_node group, const PathItem& item) {
-    pugi::xml_node path = group.append_child("path");
+    const pugi::xml_node path = group.append_child("path");
     set(path, "d", svgPathData(item.paths));
     set(path, "fill", item.fill ? colourText(*item.fill) : "none");
     if (item.fill) {
@@ -143,7 +143,7 @@ void appendSvg(pugi::xml_node& svgElement, const Drawing& drawing) {
 
 std::string svgText(const Drawing& drawing) {
     pugi::xml_document document;
-    pugi::xml_node declaration = document.append_child(pugi::node_declaration);
+    const pugi::xml_node declaration = document.append_child(pugi::node_declaration);
     set(declaration, "version", "1.0");
     set(declaration, "encoding", "UTF-8");
     pugi::xml_node svg = document.append_child("svg");

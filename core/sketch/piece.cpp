@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 
 #include "core/measure/length_text.h"
 
@@ -65,7 +66,8 @@ Rect turnedBounds(const Piece& piece, const Rect& box) {
     const Rect trim = trimBox(piece);
     const double cx = static_cast<double>((trim.left() + trim.right()).ticks()) / 2;
     const double cy = static_cast<double>((trim.top() + trim.bottom()).ticks()) / 2;
-    double minX = INFINITY, minY = INFINITY, maxX = -INFINITY, maxY = -INFINITY;
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    double minX = infinite, minY = infinite, maxX = -infinite, maxY = -infinite;
     for (const Length x : {box.left(), box.right()}) {
         for (const Length y : {box.top(), box.bottom()}) {
             const double dx = static_cast<double>(x.ticks()) - cx;

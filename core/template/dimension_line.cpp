@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "core/template/pen.h"
 
@@ -138,9 +139,10 @@ Vertex vertexOf(Distance distance, Length along, Length across) {
 EdgeContact contactOf(const ScenePiece& piece, Distance distance) {
     const Length edge = alongOf(distance, piece.trimBounds).low;
     const double limit = static_cast<double>(edge.ticks()) + 3;
-    double low = INFINITY;
-    double high = -INFINITY;
-    double nearest = INFINITY;
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    double low = infinite;
+    double high = -infinite;
+    double nearest = infinite;
     double nearestAcross = 0;
     for (const Vertex& corner : piece.trimRing) {
         const double along = alongOf(distance, corner);

@@ -37,6 +37,7 @@ std::vector<Alignment> alignmentsOf(const Scene& scene, const std::set<DistanceO
         }
     }
     std::vector<Alignment> out;
+    out.reserve(found.size());
     for (auto& [key, alignment] : found) {
         out.push_back(std::move(alignment));
     }
@@ -54,8 +55,8 @@ void sortMembers(Alignment& alignment) {
 
 class Planner {
   public:
-    Planner(const Scene& scene, const Occupancy& occupancy, Scale scale)
-        : m_scene(scene), m_occupancy(occupancy), m_scale(scale) {}
+    Planner(const Scene& scene, Occupancy occupancy, Scale scale)
+        : m_scene(scene), m_occupancy(std::move(occupancy)), m_scale(scale) {}
 
     void place(const Alignment& alignment) {
         for (const ScenePiece* piece : alignment.members) {

@@ -12,7 +12,7 @@ namespace {
 constexpr std::size_t longestPaper = 24;
 constexpr std::size_t longestRowName = 24;
 
-std::string withPaper(std::string text, const std::string& paper) {
+std::string withPaper(const std::string& text, const std::string& paper) {
     return paper.empty() ? text : text + ", " + shortened(paper, longestPaper);
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/template/scene.h"
+#include <ranges>
 
 #include "core/outline/outline.h"
 
@@ -54,9 +55,9 @@ Scene::Scene(const Sketch& sketch)
 
 const ScenePiece* Scene::topmostAt(Vertex at) const {
     const Point near{Length::roundedFromTicks(at.x), Length::roundedFromTicks(at.y)};
-    for (auto it = m_pieces.rbegin(); it != m_pieces.rend(); ++it) {
-        if (it->outerBounds.contains(near) && ringContains(it->outerRing, at)) {
-            return &*it;
+    for (const ScenePiece& piece : std::views::reverse(m_pieces)) {
+        if (piece.outerBounds.contains(near) && ringContains(piece.outerRing, at)) {
+            return &piece;
         }
     }
     return nullptr;

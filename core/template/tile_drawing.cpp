@@ -31,7 +31,7 @@ DrawingItem movedItem(const DrawingItem& item, Vertex by) {
             it = moved(std::move(it), by);
         }
     } else {
-        TextItem& text = std::get<TextItem>(out);
+        auto& text = std::get<TextItem>(out);
         text.at = {text.at.x + by.x, text.at.y + by.y};
     }
     return out;
@@ -46,7 +46,7 @@ Rect reachOf(const DrawingItem& item) {
         const Length y = text->rotation.isZero() ? text->height : along;
         return {{at.x - x, at.x + x}, {at.y - y, at.y + y}};
     }
-    const PathItem& path = std::get<PathItem>(item);
+    const auto& path = std::get<PathItem>(item);
     Rect box = boundsOf(path.paths.front());
     for (const Path& it : path.paths) {
         box = box.united(boundsOf(it));
@@ -219,6 +219,7 @@ class TileMarks {
         layer.items.emplace_back(
             PathItem{{small(m_tile.window)}, std::nullopt, Colour{190, 190, 190}});
         std::vector<Path> all;
+        all.reserve(m_plan.tiles.size());
         for (const Tile& tile : m_plan.tiles) {
             all.push_back(small(tile.window));
         }

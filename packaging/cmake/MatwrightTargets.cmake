@@ -8,6 +8,10 @@ target_compile_options(matwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wconv
 if(MATWRIGHT_WARNINGS_AS_ERRORS)
     target_compile_options(matwright_flags INTERFACE -Werror)
 endif()
+if(CMAKE_UNITY_BUILD)
+    # Joined sources look like one header to g++, so it minds their file-local types.
+    target_compile_options(matwright_flags INTERFACE -Wno-subobject-linkage)
+endif()
 target_include_directories(matwright_flags INTERFACE ${PROJECT_SOURCE_DIR})
 if(MATWRIGHT_SANITIZE)
     target_compile_options(matwright_flags INTERFACE

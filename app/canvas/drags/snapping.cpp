@@ -84,8 +84,8 @@ QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale) {
     const auto figure = [scale](Length length) {
         return QString::fromStdString(figureText(length, scale));
     };
-    const QString place = QCoreApplication::translate("Canvas", "left %1 · top %2")
-                              .arg(figure(bounds.left() - from.x), figure(bounds.top() - from.y));
+    QString place = QCoreApplication::translate("Canvas", "left %1 · top %2")
+                        .arg(figure(bounds.left() - from.x), figure(bounds.top() - from.y));
     if (all.size() == 1) {
         return place;
     }
