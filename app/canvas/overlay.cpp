@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/overlay.h"
 
-#include <QCache>
-#include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
-#include <QPixmap>
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
@@ -17,13 +14,8 @@ namespace {
 // Marks lie on white paper or on the surroundings of either theme, so each line has a pale halo
 // under a deep colour (at least 4.5:1 on white).
 constexpr QColor selectionColour(20, 104, 128);
-constexpr QColor guideColour(176, 38, 94);
 constexpr QColor haloColour(255, 255, 255, 190);
-constexpr QColor wordFill(38, 46, 54);
-constexpr QColor wordText(255, 255, 255);
-constexpr QColor figureFill(255, 255, 255, 245);
 constexpr double crossStroke = 4;
-constexpr int maxChipPictures = 256;
 
 QPen penOf(Overlay::Ink ink) {
     switch (ink) {
@@ -42,6 +34,10 @@ QPen penOf(Overlay::Ink ink) {
 
 bool wantsHalo(Overlay::Ink ink) {
     return ink == Overlay::Ink::Selection || ink == Overlay::Ink::Guide;
+}
+
+bool isUprightOrLevel(const QLineF& line) {
+    return line.x1() == line.x2() || line.y1() == line.y2();
 }
 
 // Upright and level lines stand on pixel centres, so that they are one pixel wide and sharp.
@@ -74,34 +70,6 @@ void paintPadlock(QPainter& painter, QPointF at) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(selectionColour);
     painter.drawRoundedRect(body, 1.5, 1.5);
-}
-
-// Setting text is dear in a drag step, and the same few figures come back all the time: chips are
-// kept as pictures.
-QPixmap chipPicture(const QString& text, Overlay::Chip kind, const QFont& font, QSize size,
-                    double devicePixelRatio) {
-    static QCache<QString, QPixmap> pictures(maxChipPictures);
-    const bool isWord = kind == Overlay::Chip::Word;
-    const QString key = QStringLiteral("%1|%2|%3|%4")
-                            .arg(text, font.key(), isWord ? QStringLiteral("w") : QString())
-                            .arg(devicePixelRatio);
-    if (const QPixmap* known = pictures.object(key)) {
-        return *known;
-    }
-    QPixmap picture(size * devicePixelRatio);
-    picture.setDevicePixelRatio(devicePixelRatio);
-    picture.fill(Qt::transparent);
-    QPainter painter(&picture);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setFont(font);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(isWord ? wordFill : figureFill);
-    painter.drawRoundedRect(QRect({}, size), isWord ? 5 : 3, isWord ? 5 : 3);
-    painter.setPen(isWord ? wordText : guideColour);
-    painter.drawText(QRect({}, size), Qt::AlignCenter, text);
-    painter.end();
-    pictures.insert(key, new QPixmap(picture));
-    return picture;
 }
 
 }  // namespace
@@ -161,9 +129,12 @@ void Overlay::addMeasure(const QLineF& line) {
     }
     const QLineF unit = line.unitVector();
     const QPointF across = QPointF(-unit.dy(), unit.dx()) * crossStroke;
-    addLine(line, Ink::Gap);
-    addLine({line.p1() - across, line.p1() + across}, Ink::Gap);
-    addLine({line.p2() - across, line.p2() + across}, Ink::Gap);
+    m_lines.push_back({sharp(line), Ink::Gap});
+    m_lines.push_back({sharp({line.p1() - across, line.p1() + across}), Ink::Gap});
+    m_lines.push_back({sharp({line.p2() - across, line.p2() + across}), Ink::Gap});
+    // One strip for the three of them: every rectangle of the region costs something.
+    const double reach = crossStroke + 2;
+    cover(QRectF(line.p1(), line.p2()).normalized().adjusted(-reach, -reach, reach, reach));
 }
 
 void Overlay::addSquareHandle(QPointF at, double degrees) {
@@ -182,10 +153,7 @@ void Overlay::addPadlock(QPointF at) {
 }
 
 void Overlay::addChip(const QString& text, QPointF at, Chip kind) {
-    const QFontMetricsF metrics(m_font);
-    const double padding = kind == Chip::Word ? 7 : 4;
-    const QSizeF size(std::ceil(metrics.horizontalAdvance(text)) + 2 * padding,
-                      std::ceil(metrics.height()) + (kind == Chip::Word ? 5 : 1));
+    const QSizeF size = chipSize(text, kind, m_font);
     const QRectF rect =
         roomFor({std::round(at.x() - size.width() / 2), std::round(at.y() - size.height() / 2),
                  size.width(), size.height()});
@@ -265,10 +233,13 @@ void Overlay::paintLines(QPainter& painter) const {
         }
         for (const Line& line : m_lines) {
             if (!halo || wantsHalo(line.ink)) {
+                // Upright and level lines fill whole pixels; without smoothing that costs little.
+                painter.setRenderHint(QPainter::Antialiasing, !isUprightOrLevel(line.line));
                 painter.setPen(pen(line.ink));
                 painter.drawLine(line.line);
             }
         }
+        painter.setRenderHint(QPainter::Antialiasing);
     }
 }
 
@@ -291,9 +262,8 @@ void Overlay::paintHandles(QPainter& painter) const {
 
 void Overlay::paintChips(QPainter& painter) const {
     for (const ChipMark& chip : m_chips) {
-        painter.drawPixmap(chip.rect.topLeft(),
-                           chipPicture(chip.text, chip.kind, m_font, chip.rect.size().toSize(),
-                                       painter.device()->devicePixelRatioF()));
+        painter.drawPixmap(chip.rect.topLeft(), chipPicture(chip.text, chip.kind, m_font,
+                                                            painter.device()->devicePixelRatioF()));
     }
 }
 

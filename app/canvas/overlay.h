@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <QColor>
 #include <QFont>
 #include <QLineF>
 #include <QPolygonF>
 #include <QRegion>
 #include <QString>
 #include <vector>
+
+#include "app/canvas/chip.h"
 
 class QPainter;
 
@@ -17,8 +20,7 @@ namespace matwright::app {
 class Overlay {
   public:
     enum class Ink { Selection, Hover, Guide, Gap, Band };
-    // Word: white on dark, what a snap or a readout says. Figure: dark on white, a measured gap.
-    enum class Chip { Word, Figure };
+    using Chip = ChipKind;
 
     // Chips are kept inside `bounds` and off each other where there is room.
     Overlay() = default;
@@ -83,5 +85,7 @@ class Overlay {
 QFont smallFont(QFont base);
 
 inline constexpr double handleSize = 11;
+// Guide lines and measures: at least 4.5:1 on white.
+inline constexpr QColor guideColour(176, 38, 94);
 
 }  // namespace matwright::app

@@ -4,7 +4,6 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
-#include <ranges>
 #include <utility>
 
 namespace matwright::app {
@@ -44,6 +43,13 @@ void PageLayers::setPalette(const QPalette& palette) {
     invalidate();
 }
 
+void PageLayers::setLabels(const LabelStyle& labels) {
+    if (labels != m_labels) {
+        m_labels = labels;
+        invalidate();
+    }
+}
+
 void PageLayers::lift(std::set<PieceId> pieces) {
     if (pieces == m_lifted) {
         return;
@@ -51,12 +57,11 @@ void PageLayers::lift(std::set<PieceId> pieces) {
     m_lifted = std::move(pieces);
     m_hasLiftedLayers = false;
     m_under = {};
-    m_over = {};
+    m_runs.clear();
 }
 
 void PageLayers::prepare(const Sketch& sketch, const Viewport& viewport, QSize size,
                          double devicePixelRatio) {
-    const QPixmap fresh;
     const bool fits = m_isValid && m_whole.devicePixelRatio() == devicePixelRatio &&
                       logicalRect(m_whole).size() == size &&
                       m_viewport.pixelsPerTick() == viewport.pixelsPerTick();
@@ -117,10 +122,35 @@ void PageLayers::mendWhole(const Sketch& sketch) {
     paintInto(m_whole, sketch, area, [](PieceId) { return true; }, true);
 }
 
+void PageLayers::findRuns(const Sketch& sketch) {
+    m_runs.clear();
+    std::size_t number = 0;
+    for (const PieceId id : sketch.order) {
+        ++number;
+        if (!m_lifted.contains(id)) {
+            if (!m_runs.empty()) {
+                m_runs.back().above.insert(id);
+            }
+            continue;
+        }
+        if (m_runs.empty() || !m_runs.back().above.empty()) {
+            m_runs.emplace_back();
+        }
+        m_runs.back().lifted.push_back(id);
+        m_runs.back().numbers.push_back(number);
+    }
+    while (m_runs.size() > maxRuns) {
+        Run lowest = std::move(m_runs[0]);
+        m_runs.erase(m_runs.begin());
+        Run& next = m_runs.front();
+        next.lifted.insert(next.lifted.begin(), lowest.lifted.begin(), lowest.lifted.end());
+        next.numbers.insert(next.numbers.begin(), lowest.numbers.begin(), lowest.numbers.end());
+    }
+}
+
 void PageLayers::buildLifted(const Sketch& sketch) {
     m_hasLiftedLayers = true;
-    const auto isLifted = [this](PieceId id) { return m_lifted.contains(id); };
-    const auto top = std::ranges::find_if(std::views::reverse(sketch.order), isLifted).base();
+    findRuns(sketch);
     QRegion lifted;
     for (const PieceId id : m_lifted) {
         if (const Piece* piece = find(sketch, id)) {
@@ -129,18 +159,21 @@ void PageLayers::buildLifted(const Sketch& sketch) {
     }
     // What lies under is the whole page, painted anew only where a lifted piece was.
     m_under = m_whole;
-    const std::set<PieceId> above(top, sketch.order.end());
     ++m_mends;
-    paintInto(
-        m_under, sketch, lifted & logicalRect(m_whole),
-        [&](PieceId id) { return !isLifted(id) && !above.contains(id); }, true);
-    m_over = {};
-    if (!above.empty()) {
-        m_over = blankLayer(logicalRect(m_whole).size(), m_whole.devicePixelRatio());
-        m_over.fill(Qt::transparent);
-        paintInto(
-            m_over, sketch, logicalRect(m_over), [&](PieceId id) { return above.contains(id); },
-            false);
+    const auto isUnder = [this](PieceId id) {
+        return !m_lifted.contains(id) && std::ranges::none_of(m_runs, [id](const Run& run) {
+            return run.above.contains(id);
+        });
+    };
+    paintInto(m_under, sketch, lifted & logicalRect(m_whole), isUnder, true);
+    for (Run& run : m_runs) {
+        if (!run.above.empty()) {
+            run.over = blankLayer(logicalRect(m_whole).size(), m_whole.devicePixelRatio());
+            run.over.fill(Qt::transparent);
+            paintInto(
+                run.over, sketch, logicalRect(run.over),
+                [&run](PieceId id) { return run.above.contains(id); }, false);
+        }
     }
 }
 
@@ -154,16 +187,16 @@ void PageLayers::paintInto(QPixmap& layer, const Sketch& sketch, const QRegion& 
     if (withPaper) {
         paintPaper(painter, sketch.page, m_viewport, m_palette, area.boundingRect());
     }
-    paintPieces(painter, sketch, m_viewport, area, wanted);
+    paintPieces(painter, sketch, m_viewport, m_labels, area, wanted);
 }
 
 void PageLayers::drawUnder(QPainter& painter, const QRegion& area) const {
     draw(painter, isLifting() ? m_under : m_whole, area);
 }
 
-void PageLayers::drawOver(QPainter& painter, const QRegion& area) const {
-    if (isLifting() && !m_over.isNull()) {
-        draw(painter, m_over, area);
+void PageLayers::drawOver(QPainter& painter, const QRegion& area, const Run& run) const {
+    if (!run.over.isNull()) {
+        draw(painter, run.over, area);
     }
 }
 

@@ -52,23 +52,29 @@ void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewp
 }
 
 void paintPieces(QPainter& painter, const Sketch& sketch, const Viewport& viewport,
-                 const QRegion& area, const PieceFilter& wanted) {
+                 const LabelStyle& labels, const QRegion& area, const PieceFilter& wanted) {
+    std::size_t number = 0;
     for (const PieceId id : sketch.order) {
+        ++number;
         const Piece& piece = sketch.pieces.at(id);
         if (wanted(id) && area.intersects(paintedRect(piece, viewport))) {
-            paintPiece(painter, piece, viewport);
+            paintPiece(painter, piece, number, viewport, labels);
         }
     }
 }
 
-void paintPiece(QPainter& painter, const Piece& piece, const Viewport& viewport) {
+void paintPiece(QPainter& painter, const Piece& piece, std::size_t number, const Viewport& viewport,
+                const LabelStyle& labels) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setTransform(viewport.transform(), true);
-    for (const DrawingItem& item : pieceItems(piece, true)) {
+    for (const DrawingItem& item : pieceItems(piece, false)) {
         paintItem(painter, item);
     }
     painter.restore();
+    if (const auto label = PieceLabel::of(piece, number, viewport, labels)) {
+        label->paint(painter);
+    }
 }
 
 QRect paintedRect(const Piece& piece, const Viewport& viewport) {

@@ -5,6 +5,7 @@
 #include <QRegion>
 #include <functional>
 
+#include "app/canvas/piece_label.h"
 #include "app/canvas/viewport.h"
 #include "core/sketch/sketch.h"
 
@@ -24,8 +25,10 @@ void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewp
 using PieceFilter = std::function<bool(PieceId)>;
 // Bottom to top; pieces the filter refuses are left out.
 void paintPieces(QPainter& painter, const Sketch& sketch, const Viewport& viewport,
-                 const QRegion& area, const PieceFilter& wanted);
-void paintPiece(QPainter& painter, const Piece& piece, const Viewport& viewport);
+                 const LabelStyle& labels, const QRegion& area, const PieceFilter& wanted);
+// `number`: what its label calls it.
+void paintPiece(QPainter& painter, const Piece& piece, std::size_t number, const Viewport& viewport,
+                const LabelStyle& labels);
 
 // Everything that painting the piece may touch in the view, anti-aliased edges included.
 QRect paintedRect(const Piece& piece, const Viewport& viewport);

@@ -9,7 +9,6 @@
 #include <utility>
 
 #include "app/canvas/accessible_page.h"
-#include "app/canvas/hit_test.h"
 #include "app/canvas/tools/select_tool.h"
 
 namespace matwright::app {
@@ -35,7 +34,7 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_settings(settings),
-      m_layers(palette()),
+      m_layers(palette(), labelStyleFor(font(), settings.value().scale)),
       m_tool(std::make_unique<SelectTool>(dragHost())),
       m_keys(*this) {
     installPageAccessibility();  // before anything asks for the page's interface
@@ -49,9 +48,12 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
         tr("Tab goes from piece to piece, the arrow keys move the selected piece."));
     connect(&session, &Session::changed, this, &PageView::onSessionChanged);
     connect(&settings, &SettingsStore::changed, this, [this] {
+        setLabels();
         refreshOverlay();
+        update();
         emit viewChanged();
     });
+    connect(&m_edgeTimer, &QTimer::timeout, this, &PageView::scrollAtEdge);
     forgetBounds();
 }
 
@@ -112,7 +114,23 @@ void PageView::onPiecesChanged(const Change& change) {
             m_layers.invalidate(paintedRect(*piece, m_viewport));
         }
     }
+    mendNumbers();
     forgetBounds();
+}
+
+// A piece taken from the middle gives all those above it another number.
+void PageView::mendNumbers() {
+    const std::vector<PieceId>& order = m_session.sketch().order;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        if (i >= m_order.size() || m_order[i] != order[i]) {
+            m_layers.invalidate(paintedRect(m_session.sketch().pieces.at(order[i]), m_viewport));
+        }
+    }
+}
+
+void PageView::setLabels() {
+    m_layers.setLabels(labelStyleFor(font(), scale()));
+    m_pictures.clear();
 }
 
 // ---- zoom and scroll
@@ -176,7 +194,7 @@ void PageView::applyViewport(const Viewport& wanted) {
     if (m_viewport == before) {
         return;
     }
-    if (isDragging()) {
+    if (isDragging() || m_drop) {
         updateDrag(pointerAt(m_pointer.view, m_pointer.modifiers));
     }
     refreshOverlay();
@@ -241,119 +259,11 @@ void PageView::changeEvent(QEvent* event) {
         m_layers.setPalette(palette());
     }
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        setLabels();
         refreshOverlay();
         update();
     }
     QWidget::changeEvent(event);
-}
-
-// ---- drags
-
-Pointer PageView::pointerAt(QPointF view, Qt::KeyboardModifiers modifiers) const {
-    return {view, m_viewport.toPage(view), modifiers};
-}
-
-void PageView::useTool(std::unique_ptr<Tool> tool) {
-    cancelDrag();
-    m_tool = std::move(tool);
-    updateCursor();
-    emit hint(m_tool->hint(m_pointer, m_handles));
-}
-
-void PageView::startDrag(std::unique_ptr<Drag> drag, const Pointer& at, Qt::MouseButton button) {
-    m_drag = std::move(drag);
-    m_press = at;
-    m_dragButton = button;
-    m_hasMoved = false;
-    updateCursor();
-}
-
-void PageView::updateDrag(const Pointer& now) {
-    if (m_drop) {
-        m_drop->update(now);
-    } else if (m_drag && m_hasMoved) {
-        m_drag->update(now);
-    }
-}
-
-void PageView::finishDrag() {
-    const auto drag = std::move(m_drag);
-    m_dragButton = Qt::NoButton;
-    const quint64 before = m_session.revision();
-    m_isPerforming = true;
-    if (std::exchange(m_hasMoved, false)) {
-        drag->finish();
-    } else {
-        m_tool->click(m_press);
-    }
-    m_isPerforming = false;
-    showPreview({});
-    updateCursor();
-    if (m_tool->isForOneUse() && m_session.revision() != before) {
-        emit toolDone();
-    }
-}
-
-bool PageView::cancelDrag() {
-    if (!m_drag && !m_drop) {
-        return false;
-    }
-    m_drop.reset();
-    if (const auto drag = std::move(m_drag); drag && m_hasMoved) {
-        drag->abort();
-    }
-    m_dragButton = Qt::NoButton;
-    m_hasMoved = false;
-    showPreview({});
-    updateCursor();
-    return true;
-}
-
-void PageView::scrollTo(const Viewport& viewport) {
-    setViewport(viewport);
-}
-
-void PageView::perform(const Edit& edit, const QString& label, bool selectAdded, int gesture) {
-    const bool outer = std::exchange(m_isPerforming, true);
-    const auto done = selectAdded ? m_session.performAndSelectAdded(edit, label)
-                                  : m_session.perform(edit, label, gesture);
-    m_isPerforming = outer;
-    if (!done) {
-        emit hint(QString::fromStdString(done.error().text()));
-    }
-}
-
-void PageView::hoverAt(const Pointer& at) {
-    const PieceId id = topPieceAt(m_session.sketch(), at.page, m_viewport.toLength(pickReach));
-    if (std::exchange(m_hovered, id) != id) {
-        refreshOverlay();
-    }
-    updateCursor();
-    emit hint(m_tool->hint(at, m_handles));
-}
-
-void PageView::updateCursor() {
-    Qt::CursorShape shape = m_tool->cursor(m_pointer, m_handles);
-    if (m_drag) {
-        shape = m_drag->cursor();
-    } else if (m_isSpaceHeld) {
-        shape = Qt::OpenHandCursor;
-    }
-    if (cursor().shape() != shape) {
-        setCursor(shape);
-    }
-}
-
-std::optional<Rect> PageView::extent() const {
-    if (m_preview.extent) {
-        return m_preview.extent;
-    }
-    std::optional<Rect> extent;
-    for (const PieceId id : m_session.selection()) {
-        const Rect bounds = trimBounds(m_session.sketch().pieces.at(id));
-        extent = extent ? extent->united(bounds) : bounds;
-    }
-    return extent;
 }
 
 }  // namespace matwright::app

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 #include <memory>
 
+#include "app/canvas/lifted_pictures.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/page_layers.h"
 #include "app/canvas/piece_keys.h"
@@ -56,6 +58,7 @@ class PageView final : public QWidget, private DragHost {
     std::optional<Rect> extent() const;
     // What is being shown, for tests.
     const PageLayers& layers() const { return m_layers; }
+    const LiftedPictures& pictures() const { return m_pictures; }
     const Overlay& overlay() const { return m_overlay; }
     const Preview& preview() const { return m_preview; }
     const HandleLayout& handles() const { return m_handles; }
@@ -108,10 +111,14 @@ class PageView final : public QWidget, private DragHost {
     void startDrag(std::unique_ptr<Drag> drag, const Pointer& at, Qt::MouseButton button);
     void finishDrag();
     void updateDrag(const Pointer& now);
+    void watchEdges();
+    void scrollAtEdge();
     void hoverAt(const Pointer& at);
     void updateCursor();
     void onSessionChanged(const Change& change);
     void onPiecesChanged(const Change& change);
+    void mendNumbers();
+    void setLabels();
     void forgetBounds();
     void applyViewport(const Viewport& viewport);
     QRegion previewRegion() const;
@@ -126,10 +133,10 @@ class PageView final : public QWidget, private DragHost {
     SettingsStore& m_settings;
     Viewport m_viewport;
     PageLayers m_layers;
+    LiftedPictures m_pictures;
     Overlay m_overlay;
     HandleLayout m_handles;
     Preview m_preview;
-    std::vector<PieceId> m_liftedInOrder;
     std::map<PieceId, Rect> m_bounds;  // outermost bounds of every piece as it was last drawn
     std::vector<PieceId> m_order;
     Rect m_content;  // the surface and every piece
@@ -139,6 +146,7 @@ class PageView final : public QWidget, private DragHost {
     std::unique_ptr<Drag> m_drop;
     Pointer m_press;
     Pointer m_pointer;
+    QTimer m_edgeTimer;
     Qt::MouseButton m_dragButton = Qt::NoButton;
     bool m_hasMoved = false;
     bool m_isPerforming = false;

@@ -222,7 +222,7 @@ void PageView::dragEnterEvent(QDragEnterEvent* event) {
 void PageView::dragMoveEvent(QDragMoveEvent* event) {
     if (m_drop) {
         m_pointer = pointerAt(event->position(), event->modifiers());
-        m_drop->update(m_pointer);
+        updateDrag(m_pointer);
         emit pointerInView(m_pointer.view);
         event->setDropAction(Qt::CopyAction);
         event->accept();
@@ -239,6 +239,7 @@ void PageView::dropEvent(QDropEvent* event) {
     }
     m_pointer = pointerAt(event->position(), event->modifiers());
     const auto drop = std::move(m_drop);
+    m_edgeTimer.stop();
     drop->update(m_pointer);
     m_isPerforming = true;
     drop->finish();

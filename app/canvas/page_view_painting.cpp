@@ -36,16 +36,11 @@ void PageView::showPreview(Preview preview) {
         lifted.insert(entry.first);
     }
     const bool wasLifting = m_layers.isLifting();
-    if (m_preview.changed.size() != preview.changed.size() || m_liftedInOrder.empty()) {
-        m_liftedInOrder.clear();
-        for (const PieceId id : m_session.sketch().order) {
-            if (lifted.contains(id)) {
-                m_liftedInOrder.push_back(id);
-            }
-        }
-    }
     const bool isEmptyPage = m_session.sketch().pieces.empty();
     m_preview = std::move(preview);
+    if (m_preview.changed.empty() && m_preview.added.empty()) {
+        m_pictures.clear();
+    }
     m_layers.lift(std::move(lifted));
     if (wasLifting != m_layers.isLifting()) {
         for (const PieceId id : m_session.selection()) {
@@ -123,15 +118,18 @@ void PageView::paintEvent(QPaintEvent* event) {
 }
 
 void PageView::paintPreview(QPainter& painter, const QRegion& area) {
-    for (const PieceId id : m_liftedInOrder) {
-        const auto found = m_preview.changed.find(id);
-        if (found != m_preview.changed.end()) {
-            paintPiece(painter, found->second, m_viewport);
+    for (const PageLayers::Run& run : m_layers.runs()) {
+        for (std::size_t i = 0; i < run.lifted.size(); ++i) {
+            const PieceId id = run.lifted[i];
+            m_pictures.paint(painter, id.value, m_preview.changed.at(id), run.numbers[i],
+                             m_viewport, m_layers.labels());
         }
+        m_layers.drawOver(painter, area, run);
     }
-    m_layers.drawOver(painter, area);
+    std::size_t number = m_session.sketch().pieces.size();
+    std::int64_t key = 0;
     for (const Piece& piece : m_preview.added) {
-        paintPiece(painter, piece, m_viewport);
+        m_pictures.paint(painter, --key, piece, ++number, m_viewport, m_layers.labels());
     }
 }
 

@@ -99,9 +99,10 @@ void Ruler::setExtent(std::optional<Interval> extent) {
     if (extent == m_extent) {
         return;
     }
-    update(extentStrip());
+    // Only the ends of the band have moved, unless it has jumped.
+    const QRegion before = extentStrip();
     m_extent = extent;
-    update(extentStrip());
+    update(before.xored(extentStrip()));
 }
 
 double Ruler::toPixels(Length at) const {
@@ -118,7 +119,7 @@ QRect Ruler::strip(double from, double to) const {
 }
 
 QRect Ruler::extentStrip() const {
-    return m_extent ? strip(toPixels(m_extent->low) - 2, toPixels(m_extent->high) + 2) : QRect();
+    return m_extent ? strip(toPixels(m_extent->low), toPixels(m_extent->high)) : QRect();
 }
 
 void Ruler::resizeEvent(QResizeEvent*) {
@@ -199,12 +200,15 @@ void Ruler::paintEvent(QPaintEvent* event) {
         drawPicture();
     }
     QPainter painter(this);
-    painter.setClipRegion(event->region());
-    painter.drawPixmap(0, 0, m_picture);
+    const double ratio = m_picture.devicePixelRatio();
+    for (const QRect& rect : event->region()) {
+        painter.drawPixmap(QRectF(rect), m_picture,
+                           QRectF(QPointF(rect.topLeft()) * ratio, QSizeF(rect.size()) * ratio));
+    }
     if (m_extent) {
         QColor band = palette().color(QPalette::Highlight);
         band.setAlpha(70);
-        painter.fillRect(strip(toPixels(m_extent->low), toPixels(m_extent->high)), band);
+        painter.fillRect(extentStrip(), band);
     }
     if (m_pointer) {
         painter.setRenderHint(QPainter::Antialiasing);

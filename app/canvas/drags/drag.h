@@ -51,6 +51,8 @@ class Drag {
     // Undoes what is not part of the preview (a scrolled view).
     virtual void abort() {}
     virtual Qt::CursorShape cursor() const = 0;
+    // Whether the view scrolls by itself while the pointer rests at its edge.
+    virtual bool scrollsAtEdges() const { return true; }
 
   protected:
     DragHost& host() const { return m_host; }

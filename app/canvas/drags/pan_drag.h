@@ -16,6 +16,7 @@ class PanDrag final : public Drag {
     void finish() override {}
     void abort() override { host().scrollTo(m_start); }
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
+    bool scrollsAtEdges() const override { return false; }
 
   private:
     Viewport m_start;

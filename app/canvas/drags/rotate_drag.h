@@ -13,6 +13,7 @@ class RotateDrag final : public Drag {
     void update(const Pointer& now) override;
     void finish() override;
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
+    bool scrollsAtEdges() const override { return false; }
 
   private:
     Angle angleAt(const Pointer& now) const;

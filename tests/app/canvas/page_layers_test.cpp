@@ -142,5 +142,97 @@ TEST_F(PageLayersTest, AWholeDragShowsWhatTheEditWillShow) {
     EXPECT_EQ(shown().pixelColor(probe), during);
 }
 
+class RunsTest : public CanvasFixture {
+  protected:
+    // Blocks on top of each other, each a little to the right of the one below, with the kinds (and
+    // so the fills) told apart.
+    void layStack(int count) {
+        for (int i = 0; i < count; ++i) {
+            Piece piece;
+            piece.kind = allPieceKinds[1 + i % 5];
+            piece.place = {inches(1) + inches(0, 1, 4) * i, inches(2)};
+            piece.size = {inches(4), inches(4)};
+            lay(piece);
+        }
+    }
+    QImage shown() { return page().grab().toImage(); }
+    // Presses on the topmost of the pieces; all of them are selected.
+    void startDrag(const Session::Selection& pieces, QPointF by) {
+        session.select(pieces);
+        const Rect box = trimBounds(piece(*pieces.rbegin()));
+        const QPointF from = at(box.bottomRight()) - QPointF(12, 12);
+        press(from);
+        moveTo(from + by);
+        m_end = from + by;
+    }
+    void expectSameAfterTheDrop() {
+        const QImage during = shown();
+        release(m_end);
+        session.clearSelection();
+        const QImage after = shown();
+        // Away from edges and words, which the drag may show half a pixel off.
+        for (int i = 0; i < 10; ++i) {
+            const QPoint probe =
+                at({inches(1, 1, 8) + inches(0, 1, 4) * i, inches(4, 3, 4)}).toPoint();
+            // What lies over the drag is blended in once more: a step of a channel off at most.
+            EXPECT_LE(distance(during.pixelColor(probe), after.pixelColor(probe)), 3) << i;
+        }
+    }
+
+  private:
+    QPointF m_end;
+};
+
+TEST_F(RunsTest, AStillPieceBetweenTwoDraggedOnesStaysBetweenThem) {
+    layStack(3);
+    startDrag({PieceId{1}, PieceId{3}}, {20, 5});
+    shown();
+    ASSERT_EQ(page().layers().runs().size(), 2u);
+    EXPECT_EQ(page().layers().runs()[0].above, std::set{PieceId{2}});
+    EXPECT_TRUE(page().layers().runs()[1].above.empty());
+    expectSameAfterTheDrop();
+}
+
+TEST_F(RunsTest, PiecesWithNothingBetweenAreOneRunWithTheirNumbers) {
+    layStack(5);
+    startDrag({PieceId{2}, PieceId{3}}, {20, 5});
+    shown();
+    ASSERT_EQ(page().layers().runs().size(), 1u);
+    const PageLayers::Run& run = page().layers().runs().front();
+    EXPECT_EQ(run.lifted, (std::vector{PieceId{2}, PieceId{3}}));
+    EXPECT_EQ(run.numbers, (std::vector<std::size_t>{2, 3}));
+    EXPECT_EQ(run.above, (std::set{PieceId{4}, PieceId{5}}));
+    expectSameAfterTheDrop();
+}
+
+TEST_F(RunsTest, OfManyRunsTheLowestAreTakenTogether) {
+    layStack(14);
+    startDrag(
+        {PieceId{1}, PieceId{3}, PieceId{5}, PieceId{7}, PieceId{9}, PieceId{11}, PieceId{13}},
+        {20, 5});
+    shown();
+    ASSERT_EQ(page().layers().runs().size(), PageLayers::maxRuns);
+    EXPECT_EQ(page().layers().runs().front().lifted,
+              (std::vector{PieceId{1}, PieceId{3}, PieceId{5}}));
+    EXPECT_EQ(page().layers().runs().front().numbers, (std::vector<std::size_t>{1, 3, 5}));
+    EXPECT_EQ(page().layers().runs().back().above, std::set{PieceId{14}});
+    key(Qt::Key_Escape);
+}
+
+TEST_F(PageLayersTest, AnotherScaleOrFontSetsTheWordsAnew) {
+    canvas->setZoom(2);  // so that there is room for the sizes
+    const QImage before = shown();
+    const int rebuilds = page().layers().rebuilds();
+    setScale(Scale::WholeMillimetre);
+    const QImage millimetres = shown();
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds + 1);
+    EXPECT_NE(millimetres, before);
+    QFont larger = page().font();
+    larger.setPointSizeF(larger.pointSizeF() + 6);
+    page().setFont(larger);
+    EXPECT_NE(shown(), millimetres);
+    EXPECT_EQ(page().layers().rebuilds(), rebuilds + 2);
+}
+
 }  // namespace
 }  // namespace matwright::app
