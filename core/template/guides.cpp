@@ -34,7 +34,10 @@ std::optional<Rect> foldGap(const PageSetup& setup) {
 }  // namespace
 
 Layer pageLayer(const PageSetup& setup) {
-    Layer layer{layerPage, "Page edge", {}};
+    Layer layer{layerPage, "Page", {}};
+    // White under everything: a viewer with a dark background would show black on black.
+    layer.items.emplace_back(
+        PathItem{{rectPath(surface(setup))}, std::nullopt, Colour{255, 255, 255}});
     const Stroke stroke = pen::page();
     for (const Rect& page : pages(setup)) {
         layer.items.emplace_back(PathItem{

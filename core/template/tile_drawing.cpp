@@ -5,7 +5,8 @@
 
 #include "core/template/occupancy.h"
 #include "core/template/pen.h"
-#include "core/template/text_block.h"
+#include "core/template/template.h"
+#include "core/template/tile_label.h"
 #include "core/template/tiling.h"
 
 namespace matwright {
@@ -15,10 +16,8 @@ namespace {
 constexpr Colour white = {255, 255, 255};
 constexpr Length crossArm = Length::millimetres(3);
 constexpr Length pad = Length::millimetres(1);
-constexpr Length ruler = Length::millimetres(50);
-constexpr Length rulerHeight = Length::hundredthMillimetres(250);
-constexpr Length rulerRoom = Length::millimetres(62);  // with its figure
-constexpr Length mapSide = Length::millimetres(14);
+// What a box over a text or a check square costs; a line goes on beside it and costs 1.
+constexpr int lost = 20;
 
 Vertex offsetOf(const TilePlan& plan, const Tile& tile) {
     return vertexAt(Point{plan.printerMargin, plan.printerMargin} - tile.window.topLeft());
@@ -31,7 +30,7 @@ DrawingItem movedItem(const DrawingItem& item, Vertex by) {
             it = moved(std::move(it), by);
         }
     } else {
-        auto& text = std::get<TextItem>(out);
+        TextItem& text = std::get<TextItem>(out);
         text.at = {text.at.x + by.x, text.at.y + by.y};
     }
     return out;
@@ -46,7 +45,7 @@ Rect reachOf(const DrawingItem& item) {
         const Length y = text->rotation.isZero() ? text->height : along;
         return {{at.x - x, at.x + x}, {at.y - y, at.y + y}};
     }
-    const auto& path = std::get<PathItem>(item);
+    const PathItem& path = std::get<PathItem>(item);
     Rect box = boundsOf(path.paths.front());
     for (const Path& it : path.paths) {
         box = box.united(boundsOf(it));
@@ -65,11 +64,21 @@ Layer shownPart(const Layer& layer, const Rect& window, Vertex by) {
     return out;
 }
 
+// Squares cut by a seam measure nothing; every sheet has rulers of its own.
+bool isShown(const Layer& layer, const Rect& window) {
+    return layer.id != layerCheckSquares || std::ranges::all_of(layer.items, [&](const auto& item) {
+               return window.contains(reachOf(item));
+           });
+}
+
 Path line(Point from, Point to) {
     return linePath(vertexAt(from), vertexAt(to));
 }
 
 int linesIn(const Rect& box, const PathItem& item) {
+    if (!item.stroke) {
+        return 0;
+    }
     int found = 0;
     for (const Path& path : item.paths) {
         std::vector<Vertex> corners = flattened(path, Length::millimetres(1));
@@ -142,23 +151,11 @@ class TileMarks {
         return layer;
     }
 
-    // The tile's name and a small map, where the sheet is free of the window if it is anywhere,
-    // else in a white box in the window's emptiest corner.
-    Layer name() const {
-        Layer layer{"tile", "Tile", {}};
-        const TextBlock text = nameText();
-        const Size words = roomOf(text);
-        const Size map = mapSize();
-        const Length heads = std::max(words.height, map.height);
-        const Size room{std::max(words.width + map.width, rulerRoom) + 3 * pad,
-                        heads + rulerHeight + 3 * pad};
-        const Point at = namePlace(room);
-        layer.items.emplace_back(PathItem{{rectPath(Rect::at(at, room))}, pen::dimension(), white});
-        addMap(layer, at + Point{pad, pad}, map);
-        std::ranges::move(itemsAt(text, at + Point{map.width + 2 * pad, pad}),
-                          std::back_inserter(layer.items));
-        addRuler(layer, at + Point{pad, heads + 2 * pad});
-        return layer;
+    // Where the sheet is free of the window if it is anywhere, else in a white box in the window's
+    // emptiest place.
+    Layer label() const {
+        const TileLabel label(m_drawing, m_plan, m_tile);
+        return {"tile", "Tile", label.itemsAt(placeFor(label.room()))};
     }
 
   private:
@@ -191,57 +188,9 @@ class TileMarks {
         return all;
     }
 
-    TextBlock nameText() const {
-        const std::size_t count = m_plan.tiles.size();
-        return {{fmt::format("Tile {} of {}", m_tile.name(), count), shortened(m_drawing.title, 36),
-                 "Print at actual size (100 %)"},
-                Length::points(6),
-                true,
-                false,
-                false,
-                pen::ink};
-    }
-
-    Size mapSize() const {
-        const Size page = m_drawing.size;
-        const Length longest = std::max(page.width, page.height);
-        return {mapSide.scaledRounded(ratio(page.width, longest)),
-                mapSide.scaledRounded(ratio(page.height, longest))};
-    }
-
-    void addMap(Layer& layer, Point at, Size map) const {
-        const double scale = ratio(map.width, m_drawing.size.width);
-        const auto small = [&](const Rect& r) {
-            return rectPath(
-                {{at.x + r.left().scaledRounded(scale), at.x + r.right().scaledRounded(scale)},
-                 {at.y + r.top().scaledRounded(scale), at.y + r.bottom().scaledRounded(scale)}});
-        };
-        layer.items.emplace_back(
-            PathItem{{small(m_tile.window)}, std::nullopt, Colour{190, 190, 190}});
-        std::vector<Path> all;
-        all.reserve(m_plan.tiles.size());
-        for (const Tile& tile : m_plan.tiles) {
-            all.push_back(small(tile.window));
-        }
-        layer.items.emplace_back(PathItem{std::move(all), pen::dimension(), std::nullopt});
-    }
-
-    // A line of 50 mm between two ticks, so that every sheet can be measured on its own.
-    static void addRuler(Layer& layer, Point at) {
-        const Point end{at.x + ruler, at.y};
-        layer.items.emplace_back(
-            PathItem{{line(at, {at.x, at.y + rulerHeight}), line(end, {end.x, end.y + rulerHeight}),
-                      line({at.x, at.y + rulerHeight.halfRoundedDown()},
-                           {end.x, end.y + rulerHeight.halfRoundedDown()})},
-                     pen::checkSquare(),
-                     std::nullopt});
-        const TextBlock text{{"50 mm"}, Length::points(6), false, false, false, pen::ink};
-        std::ranges::move(itemsAt(text, {end.x + pad, end.y}), std::back_inserter(layer.items));
-    }
-
     // Below or right of the window where the page ends before the sheet does; else the window's
     // corner whose box the fewest items reach.
-    Point namePlace(Size room) const {
+    Point placeFor(Size room) const {
         const Length margin = m_plan.printerMargin;
         const Length sheetRight = m_plan.sheet.width - margin;
         const Length sheetBottom = m_plan.sheet.height - margin;
@@ -285,16 +234,20 @@ class TileMarks {
     Rect m_window;  // on the sheet
 };
 
-// Texts count most: a word under the box is lost, a line goes on beside it.
 int TileMarks::crowdAt(const Rect& onSheetBox) const {
     const Rect box = onSheetBox.moved(m_tile.window.topLeft() - m_window.topLeft());
     int crowd = 0;
     for (const Layer& layer : m_drawing.layers) {
+        if (!isShown(layer, m_tile.window)) {
+            continue;
+        }
+        const bool isSquares = layer.id == layerCheckSquares;
         for (const DrawingItem& item : layer.items) {
-            if (const auto* path = std::get_if<PathItem>(&item)) {
+            const auto* path = std::get_if<PathItem>(&item);
+            if (path != nullptr && !isSquares) {
                 crowd += linesIn(box, *path);
             } else if (reachOf(item).intersects(box)) {
-                crowd += 20;
+                crowd += lost;
             }
         }
     }
@@ -311,10 +264,12 @@ Drawing tileDrawing(const Drawing& drawing, const TilePlan& plan, const Tile& ti
     out.description = drawing.description;
     const Vertex by = offsetOf(plan, tile);
     for (const Layer& layer : drawing.layers) {
-        out.layers.push_back(shownPart(layer, tile.window, by));
+        if (isShown(layer, tile.window)) {
+            out.layers.push_back(shownPart(layer, tile.window, by));
+        }
     }
     const TileMarks marks(drawing, plan, tile);
-    for (Layer layer : {marks.frame(), marks.trimHere(), marks.crosses(), marks.name()}) {
+    for (Layer layer : {marks.frame(), marks.trimHere(), marks.crosses(), marks.label()}) {
         if (!layer.items.empty()) {
             out.layers.push_back(std::move(layer));
         }

@@ -41,9 +41,10 @@ struct TilePlan {
 Result<TilePlan> planTiles(Size drawing, const TilingOptions& options);
 
 // The sheet to print: the window of `drawing` at true size inside the printer margins, its name,
-// joining crosses, trim-here lines on the sides that join, and a small map of the whole. Items
-// outside the window are left out; a white frame covers what crosses the window's edge, the marks
-// are drawn over it.
+// joining crosses, trim-here lines on the sides that join, a small map of the whole, and two
+// rulers, 1 in and 50 mm. Items outside the window are left out, and so are check squares that it
+// does not hold whole; a white frame covers what crosses the window's edge, the marks are drawn
+// over it.
 Drawing tileDrawing(const Drawing& drawing, const TilePlan& plan, const Tile& tile);
 
 }  // namespace matwright

@@ -34,7 +34,7 @@ std::string scaleText(Scale scale) {
 
 std::vector<std::string> sentences(const TemplateOptions& options) {
     std::vector<std::string> out{options.checkSquares
-                                     ? "Print at actual size (100 %), then measure the squares."
+                                     ? "Print at actual size (100 %), then measure 1 in and 50 mm."
                                      : "Print at actual size (100 %).",
                                  scaleText(options.scale) + ", \u2248 rounded.",
                                  "Cut with a sharp blade, away from your hand."};

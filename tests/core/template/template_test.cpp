@@ -149,6 +149,15 @@ TEST(Template, DrawsNothingOffTheSheet) {
     EXPECT_NEAR(strokedLength(drawing, layerTrim), 3 + 1, 0.01);
 }
 
+TEST(Template, LiesOnWhitePaper) {
+    const Drawing drawing = templateDrawing(blankSketch(), {});
+    ASSERT_EQ(drawing.layers.front().id, layerPage);
+    const auto& paper = std::get<PathItem>(drawing.layers.front().items.front());
+    EXPECT_EQ(paper.fill, (Colour{255, 255, 255}));
+    EXPECT_FALSE(paper.stroke);
+    EXPECT_EQ(boundsOf(paper.paths.at(0)), Rect::at({}, drawing.size));
+}
+
 TEST(Template, KeepsTheCheckSquaresTrue) {
     for (const auto& example : test::exampleSketches()) {
         const Drawing drawing = templateDrawing(example.sketch, {});

@@ -8,6 +8,7 @@
 #include "core/measure/catalogue.h"
 #include "core/template/template.h"
 #include "tests/core/template/drawing_probe.h"
+#include "tests/support/example_sketches.h"
 
 namespace matwright {
 namespace {
@@ -153,6 +154,73 @@ TEST(TileDrawing, ShowsItsWindowAtTrueSizeInsideTheMargins) {
     ASSERT_EQ(lines.size(), 1U);
     EXPECT_EQ(lines[0].from, vertexAt({Length::inches(1, 1, 4), Length::inches(1, 1, 4)}));
     EXPECT_EQ(second.size, plan->sheet);
+}
+
+// The length of the level line that ends next to these words.
+double lengthBeside(const Layer& label, std::string_view words) {
+    const auto boxes = test::textBoxes(label);
+    const auto text = std::ranges::find(boxes, words, &test::InkBox::text);
+    if (text == boxes.end()) {
+        return 0;
+    }
+    for (const test::InkLine& line : test::strokedLines(label)) {
+        const double gap = (text->left - line.to.x) / Length::ticksPerInch;
+        if (line.from.y == line.to.y && line.to.y > text->top && line.to.y < text->bottom &&
+            gap > 0 && gap < 0.1) {
+            return (line.to.x - line.from.x) / Length::ticksPerInch;
+        }
+    }
+    return 0;
+}
+
+TEST(TileDrawing, HasBothRulersWholeOnEverySheet) {
+    for (const NamedSize& page : pageSizes()) {
+        Sketch sketch = blankSketch();
+        sketch.page.size = page.size;
+        const Drawing drawing = templateDrawing(sketch, {});
+        for (const NamedSize& sheet : sheetSizes()) {
+            const auto plan = planTiles(page.size, optionsFor(sheet.id, Length::inches(0, 1, 4)));
+            ASSERT_TRUE(plan);
+            const Rect reach = Rect::at({}, plan->sheet).expanded(-plan->printerMargin);
+            for (const Tile& tile : plan->tiles) {
+                const Drawing drawn = tileDrawing(drawing, *plan, tile);
+                const Layer* label = test::findLayer(drawn, "tile");
+                ASSERT_TRUE(label);
+                EXPECT_NEAR(lengthBeside(*label, "1 in"), 1, 1e-9) << sheet.id;
+                EXPECT_NEAR(lengthBeside(*label, "50 mm"), 50 / 25.4, 1e-9) << sheet.id;
+                EXPECT_TRUE(reach.contains(boundsOf(std::get<PathItem>(label->items[0]).paths[0])))
+                    << page.id << " on " << sheet.id;
+            }
+        }
+    }
+}
+
+TEST(TileDrawing, KeepsNoSquareThatASeamCutsAndHidesNone) {
+    int kept = 0;
+    int cut = 0;
+    for (const auto& example : test::exampleSketches()) {
+        const Drawing drawing = templateDrawing(example.sketch, {});
+        const auto plan = planTiles(drawing.size, optionsFor("letter", Length::inches(0, 1, 4)));
+        ASSERT_TRUE(plan);
+        for (const Tile& tile : plan->tiles) {
+            const Drawing sheet = tileDrawing(drawing, *plan, tile);
+            const Layer* squares = test::findLayer(sheet, layerCheckSquares);
+            if (squares == nullptr || squares->items.empty()) {
+                ++cut;
+                continue;
+            }
+            ++kept;
+            const Rect window =
+                Rect::at({plan->printerMargin, plan->printerMargin}, tile.window.size());
+            const Rect box = boundsOf(std::get<PathItem>(squares->items[0]).paths[0]);
+            EXPECT_TRUE(window.contains(box)) << example.file;
+            const Layer* label = test::findLayer(sheet, "tile");
+            EXPECT_FALSE(box.intersects(boundsOf(std::get<PathItem>(label->items[0]).paths[0])))
+                << example.file << " " << tile.name();
+        }
+    }
+    EXPECT_GT(kept, 0);
+    EXPECT_GT(cut, 0);
 }
 
 TEST(TileDrawing, SaysWhichTileItIs) {
