@@ -16,6 +16,8 @@ namespace {
 // Free desk around and between the sheets, in inches.
 constexpr double rim = 0.35;
 constexpr double gap = 0.35;
+// On the screen, in pixels; finer lines would fade away when whole sheets are looked at.
+constexpr double leastLine = 1;
 
 QSizeF inches(Size size) {
     return {size.width.toInches(), size.height.toInches()};
@@ -98,7 +100,7 @@ void SheetView::paintSheet(QPainter& painter, int index) const {
     painter.scale(scale, scale);
     painter.translate(static_cast<double>(page.offset.x.ticks()),
                       static_cast<double>(page.offset.y.ticks()));
-    paintDrawing(painter, page.drawing);
+    paintPreview(painter, page.drawing, leastLine);
     painter.restore();
     painter.setPen(QPen(palette().color(QPalette::Shadow), 0));
     painter.setBrush(Qt::NoBrush);

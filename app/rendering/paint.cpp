@@ -47,16 +47,30 @@ QColor toQt(Colour c) {
     return {c.red, c.green, c.blue};
 }
 
-QPen penOf(const Stroke& stroke) {
-    const double width = static_cast<double>(stroke.width.ticks()) / ticksPerUnit;
+double inUnits(Length length) {
+    return static_cast<double>(length.ticks()) / ticksPerUnit;
+}
+
+// A dash shorter than this many line widths reads as a grey line.
+constexpr double shortestDash = 2;
+
+// How much longer dashes must be so that they show on a line made at least `leastWidth` wide.
+double dashGrowth(const std::vector<Length>& dashes, double leastWidth) {
+    const double shortest = inUnits(*std::ranges::min_element(dashes));
+    return shortest > 0 ? std::max(1.0, shortestDash * leastWidth / shortest) : 1.0;
+}
+
+QPen penOf(const Stroke& stroke, double leastWidth) {
+    const double width = std::max(inUnits(stroke.width), leastWidth);
     QPen pen(toQt(stroke.colour), width, Qt::SolidLine, Qt::FlatCap, Qt::SvgMiterJoin);
     pen.setMiterLimit(4);
     if (!stroke.dash.empty()) {
+        const double growth = dashGrowth(stroke.dash, leastWidth);
         // Qt counts dashes in pen widths and wants an even number of them; SVG repeats odd lists.
         QList<qreal> dashes;
         for (std::size_t round = 0; round < 1 + stroke.dash.size() % 2; ++round) {
             for (const Length dash : stroke.dash) {
-                dashes.append(ratio(dash, stroke.width));
+                dashes.append(inUnits(dash) * growth / width);
             }
         }
         pen.setDashPattern(dashes);
@@ -74,13 +88,13 @@ QFont fontOf(bool bold) {
     return font;
 }
 
-void paint(QPainter& painter, const PathItem& item) {
-    painter.setPen(item.stroke ? penOf(*item.stroke) : QPen(Qt::NoPen));
+void paint(QPainter& painter, const PathItem& item, double leastWidth) {
+    painter.setPen(item.stroke ? penOf(*item.stroke, leastWidth) : QPen(Qt::NoPen));
     painter.setBrush(item.fill ? QBrush(toQt(*item.fill)) : QBrush(Qt::NoBrush));
     painter.drawPath(joined(item.paths, ticksPerUnit));
 }
 
-void paint(QPainter& painter, const TextItem& item) {
+void paint(QPainter& painter, const TextItem& item, double /*leastWidth*/) {
     const QFont font = fontOf(item.bold);
     const QString text = QString::fromStdString(item.text);
     double left = 0;
@@ -99,27 +113,37 @@ void paint(QPainter& painter, const TextItem& item) {
     painter.restore();
 }
 
-void paintInUnits(QPainter& painter, const DrawingItem& item) {
-    std::visit([&](const auto& one) { paint(painter, one); }, item);
+void paintInUnits(QPainter& painter, const DrawingItem& item, double leastWidth) {
+    std::visit([&](const auto& one) { paint(painter, one, leastWidth); }, item);
 }
 
-}  // namespace
-
-void paintDrawing(QPainter& painter, const Drawing& drawing) {
+void paintLayers(QPainter& painter, const Drawing& drawing, double leastWidth) {
     painter.save();
     painter.scale(ticksPerUnit, ticksPerUnit);
     for (const Layer& layer : drawing.layers) {
         for (const DrawingItem& item : layer.items) {
-            paintInUnits(painter, item);
+            paintInUnits(painter, item, leastWidth);
         }
     }
     painter.restore();
 }
 
+}  // namespace
+
+void paintDrawing(QPainter& painter, const Drawing& drawing) {
+    paintLayers(painter, drawing, 0);
+}
+
+void paintPreview(QPainter& painter, const Drawing& drawing, double leastWidth) {
+    const double pixelsPerUnit =
+        std::sqrt(std::abs(painter.worldTransform().determinant())) * ticksPerUnit;
+    paintLayers(painter, drawing, pixelsPerUnit > 0 ? leastWidth / pixelsPerUnit : 0);
+}
+
 void paintItem(QPainter& painter, const DrawingItem& item) {
     painter.save();
     painter.scale(ticksPerUnit, ticksPerUnit);
-    paintInUnits(painter, item);
+    paintInUnits(painter, item, 0);
     painter.restore();
 }
 

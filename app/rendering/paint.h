@@ -19,6 +19,10 @@ namespace matwright::app {
 void paintDrawing(QPainter& painter, const Drawing& drawing);
 void paintItem(QPainter& painter, const DrawingItem& item);
 
+// The same for looking at a drawing made smaller: no line is thinner than `leastWidth` of the
+// painter's device-independent pixels, and dashes are lengthened until they can be told apart.
+void paintPreview(QPainter& painter, const Drawing& drawing, double leastWidth);
+
 // In ticks; curves stay curves.
 QPainterPath toPainterPath(const Path& path);
 // All of them as one even-odd path, in ticks.

@@ -67,6 +67,47 @@ TEST(Paint, AFillCoversItsPixelsAndNoOthers) {
     }
 }
 
+// A line of 1/1,000 in at 100 px an inch: a tenth of a pixel wide.
+QImage previewOf(const DrawingItem& item, double leastWidth) {
+    QImage image(100, 100, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.scale(100.0 / Length::ticksPerInch, 100.0 / Length::ticksPerInch);
+    paintPreview(painter, squareInches({item}), leastWidth);
+    return image;
+}
+
+TEST(Paint, APreviewKeepsHairlinesVisible) {
+    const Stroke hairline{Length::inches(0, 1, 1000), black, {}};
+    const PathItem item{{line(0.2, 0.505, 0.8, 0.505)}, hairline, {}};
+    EXPECT_GT(grey(previewOf(item, 0), 50, 50), 200);
+    const QImage image = previewOf(item, 1);
+    EXPECT_LE(grey(image, 50, 50), 5);
+    EXPECT_EQ(grey(image, 50, 49), 255);
+    EXPECT_EQ(grey(image, 50, 51), 255);
+}
+
+TEST(Paint, APreviewKeepsWideLinesAsTheyAre) {
+    const Stroke wide{Length::inches(0, 1, 10), black, {}};
+    const PathItem item{{line(0.2, 0.5, 0.8, 0.5)}, wide, {}};
+    EXPECT_EQ(previewOf(item, 0), previewOf(item, 1));
+}
+
+TEST(Paint, APreviewKeepsDashesApart) {
+    const Length dash = Length::inches(0, 1, 1000);
+    const PathItem item{{line(0, 0.505, 1, 0.505)}, Stroke{dash, black, {dash, dash}}, {}};
+    const QImage image = previewOf(item, 1);
+    int dark = 0;
+    int light = 0;
+    for (int x = 0; x < 100; ++x) {
+        dark += grey(image, x, 50) < 60 ? 1 : 0;
+        light += grey(image, x, 50) > 195 ? 1 : 0;
+    }
+    EXPECT_GE(dark, 40);
+    EXPECT_GE(light, 40);
+}
+
 TEST(Paint, NestedOutlinesLeaveAHole) {
     const PathItem frame{{box(0.1, 0.1, 0.9, 0.9), box(0.3, 0.3, 0.7, 0.7)}, {}, black};
     const QImage image = imageOf(squareInches({frame}), 100);
