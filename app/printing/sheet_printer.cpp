@@ -32,19 +32,47 @@ bool isNear(double a, double b) {
 
 }  // namespace
 
-void prepare(QPrinter& printer, Size sheet) {
+bool prepare(QPrinter& printer, Size sheet) {
+    // One by one: a whole page layout is refused where its margins are less than the printer's,
+    // full page or not. Points first, so that the printer's margins are not rounded to 1/100 in.
     printer.setFullPage(true);
-    const QPageLayout::Orientation orientation =
-        sheet.width > sheet.height ? QPageLayout::Landscape : QPageLayout::Portrait;
-    QPageLayout layout(qtPageSizeOf(sheet), orientation, QMarginsF(), QPageLayout::Inch);
-    layout.setMode(QPageLayout::FullPageMode);
-    printer.setPageLayout(layout);
+    printer.setPageMargins(QMarginsF(), QPageLayout::Point);
+    printer.setPageSize(qtPageSizeOf(sheet));
+    printer.setPageOrientation(sheet.width > sheet.height ? QPageLayout::Landscape
+                                                          : QPageLayout::Portrait);
     printer.setDuplex(QPrinter::DuplexNone);
     if (printer.outputFormat() == QPrinter::NativeFormat) {
-        printer.printEngine()->setProperty(
-            printSystemOptions,
-            QStringList{QStringLiteral("print-scaling"), QStringLiteral("none")});
+        QPrintEngine* engine = printer.printEngine();
+        engine->setProperty(printSystemOptions,
+                            atActualSize(engine->property(printSystemOptions).toStringList()));
     }
+    const QRectF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter);
+    return isNear(paper.width(), sheet.width.toMillimetres()) &&
+           isNear(paper.height(), sheet.height.toMillimetres());
+}
+
+QStringList atActualSize(const QStringList& options) {
+    static const QStringList changing = {
+        QStringLiteral("print-scaling"),    QStringLiteral("scaling"),
+        QStringLiteral("natural-scaling"),  QStringLiteral("fit-to-page"),
+        QStringLiteral("fitplot"),          QStringLiteral("number-up"),
+        QStringLiteral("number-up-layout"), QStringLiteral("page-border"),
+        QStringLiteral("position"),         QStringLiteral("mirror")};
+    QStringList kept{QStringLiteral("print-scaling"), QStringLiteral("none")};
+    for (qsizetype i = 0; i + 1 < options.size(); i += 2) {
+        if (!changing.contains(options[i])) {
+            kept << options[i] << options[i + 1];
+        }
+    }
+    return kept;
+}
+
+Length unreachableEdge(const QPrinter& printer) {
+    QPageLayout layout = printer.pageLayout();
+    layout.setUnits(QPageLayout::Point);
+    const QMarginsF least = layout.minimumMargins();
+    const double points = std::max({least.left(), least.top(), least.right(), least.bottom()});
+    return Length::roundedFromTicks(points * Length::ticksPerPoint);
 }
 
 bool offersSheet(const QPrinterInfo& printer, Size sheet) {

@@ -7,15 +7,14 @@
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPrinterInfo>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/panels/tint.h"
 #include "app/printing/choices_panel.h"
+#include "app/printing/print_run.h"
 #include "app/printing/sheet_preview.h"
-#include "app/printing/sheet_printer.h"
 #include "core/drawing/svg.h"
 #include "core/sketchfile/sketch_file.h"
 #include "core/template/cut_lines.h"
@@ -218,17 +217,6 @@ void TemplateDialog::save(const QString& title, const QString& part, const QStri
     say({}, what.arg(QFileInfo(name).fileName()));
 }
 
-bool TemplateDialog::sheetIsAccepted(const QPrinter& printer, Size sheet) {
-    if (printer.outputFormat() != QPrinter::NativeFormat ||
-        offersSheet(QPrinterInfo(printer), sheet)) {
-        return true;
-    }
-    return m_asks.goOn(this,
-                       tr("“%1” does not list %2 paper, so it may refuse the sheets or cut "
-                          "them off. Choose the paper that is in it, or another printer.")
-                           .arg(printer.printerName(), shortName(*m_choices->choice().sheet)));
-}
-
 void TemplateDialog::print() {
     const Result<TemplateSheets> sheets = sheetsToPrint(m_drawing, m_choices->choice());
     if (!sheets) {
@@ -241,23 +229,9 @@ void TemplateDialog::print() {
             tr("No printer is set up on this computer. Save a PDF instead and print it "
                "elsewhere, at actual size."));
     }
-    const Size sheet = sheets->pages.front().media;
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(QString::fromStdString(m_drawing.title));
-    prepare(printer, sheet);
-    if (!m_asks.print(this, printer, static_cast<int>(sheets->pages.size())) ||
-        !sheetIsAccepted(printer, sheet)) {
-        return;
-    }
-    prepare(printer, sheet);  // the dialog may have set other paper
-    const bool inRange = printer.printRange() == QPrinter::PageRange;
-    if (!paintOn(printer, sheets->pages, inRange ? printer.fromPage() : 0,
-                 inRange ? printer.toPage() : 0)) {
-        return say(
-            tr("The printer could not be started. Look at its queue, or save a PDF and "
-               "print that at actual size."));
-    }
-    say({}, tr("Sent to “%1”.").arg(printer.printerName()));
+    const PrintOutcome outcome = runPrint(this, m_asks, *sheets, m_choices->choice(),
+                                          QString::fromStdString(m_drawing.title));
+    say(outcome.problem, outcome.news);
 }
 
 }  // namespace matwright::app

@@ -53,7 +53,6 @@ class TemplateDialog final : public QDialog {
     // the news.
     void save(const QString& title, const QString& part, const QString& suffix,
               const QString& filter, std::string_view bytes, const QString& what);
-    bool sheetIsAccepted(const QPrinter& printer, Size sheet);
 
     const Sketch m_sketch;
     SettingsStore& m_settings;

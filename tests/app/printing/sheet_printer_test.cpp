@@ -37,7 +37,7 @@ class PrintedSheet : public testing::TestWithParam<NamedSize> {
         QPrinter printer(QPrinter::HighResolution);
         printer.setOutputFormat(QPrinter::PdfFormat);
         printer.setOutputFileName(path());
-        prepare(printer, pages.front().media);
+        (void)prepare(printer, pages.front().media);
         return paintOn(printer, pages, first, last);
     }
     QString path() const { return m_folder.filePath(QStringLiteral("printed.pdf")); }
@@ -83,7 +83,7 @@ class SheetPrinter : public PrintedSheet {};
 TEST_F(SheetPrinter, AsksForUprightPaperTurnedByItsOrientation) {
     QPrinter printer;
     printer.setOutputFormat(QPrinter::PdfFormat);
-    prepare(printer, {Length::inches(11), Length::inches(8, 1, 2)});
+    EXPECT_TRUE(prepare(printer, {Length::inches(11), Length::inches(8, 1, 2)}));
     EXPECT_EQ(printer.pageLayout().pageSize().id(), QPageSize::Letter);
     EXPECT_EQ(printer.pageLayout().orientation(), QPageLayout::Landscape);
     EXPECT_TRUE(printer.fullPage());
@@ -98,7 +98,7 @@ TEST_F(SheetPrinter, ReplacesWhatADialogMayHaveChosen) {
     printer.setPageOrientation(QPageLayout::Landscape);
     printer.setFullPage(false);
     printer.setDuplex(QPrinter::DuplexLongSide);
-    prepare(printer, findSheetSize("a4")->size);
+    (void)prepare(printer, findSheetSize("a4")->size);
     EXPECT_EQ(printer.pageLayout().pageSize().id(), QPageSize::A4);
     EXPECT_EQ(printer.pageLayout().orientation(), QPageLayout::Portrait);
     EXPECT_TRUE(printer.fullPage());
@@ -125,8 +125,26 @@ TEST_F(SheetPrinter, SaysWhenItCannotStart) {
     QPrinter printer;
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(QStringLiteral("/no-such-folder/printed.pdf"));
-    prepare(printer, findSheetSize("letter")->size);
+    (void)prepare(printer, findSheetSize("letter")->size);
     EXPECT_FALSE(paintOn(printer, {sheetOf(findSheetSize("letter")->size)}));
+}
+
+TEST_F(SheetPrinter, KeepsWishesThatDoNotChangeTheSize) {
+    const QStringList given = {QStringLiteral("number-up"),     QStringLiteral("4"),
+                               QStringLiteral("media-type"),    QStringLiteral("photo"),
+                               QStringLiteral("print-scaling"), QStringLiteral("fit")};
+    const QStringList kept = {QStringLiteral("print-scaling"), QStringLiteral("none"),
+                              QStringLiteral("media-type"), QStringLiteral("photo")};
+    EXPECT_EQ(atActualSize(given), kept);
+    EXPECT_EQ(atActualSize(kept), kept);
+    EXPECT_EQ(atActualSize({}).size(), 2);
+}
+
+TEST_F(SheetPrinter, ReachesAsFarAsThePrinterSays) {
+    QPrinter printer;
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    (void)prepare(printer, findSheetSize("letter")->size);
+    EXPECT_EQ(unreachableEdge(printer), Length());
 }
 
 TEST_F(SheetPrinter, APrinterThatListsNothingOffersNoSheet) {

@@ -172,5 +172,17 @@ TEST(TemplateSentence, NamesTheSquareToMeasureInTheUnitInUse) {
     EXPECT_FALSE(trueSizeSentence(choice).contains(QStringLiteral("square")));
 }
 
+// The page's squares may be cut by a seam; every sheet has rulers.
+TEST(TemplateSentence, NamesTheRulersOfAPageInParts) {
+    TemplateChoice choice;
+    choice.tiled = true;
+    for (const bool squares : {true, false}) {
+        choice.look.checkSquares = squares;
+        EXPECT_EQ(trueSizeSentence(choice),
+                  QStringLiteral("Print at actual size (100 %). Then measure the ruler on each "
+                                 "sheet: 1 in and 50 mm."));
+    }
+}
+
 }  // namespace
 }  // namespace matwright::app

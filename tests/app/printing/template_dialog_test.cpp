@@ -264,7 +264,7 @@ TEST_F(TemplateWindow, PrintsWhatItShows) {
     dialog.print();
     EXPECT_EQ(m_pagesOffered, 4);
     EXPECT_EQ(dialog.problem(), QString());
-    EXPECT_FALSE(dialog.news().isEmpty());
+    EXPECT_EQ(dialog.news(), QStringLiteral("Saved printed.pdf."));
     EXPECT_TRUE(QFile::exists(m_folder.filePath(QStringLiteral("printed.pdf"))));
 }
 
@@ -276,7 +276,7 @@ TEST_F(TemplateWindow, ACancelledPrintDoesNothing) {
     EXPECT_FALSE(QFile::exists(m_folder.filePath(QStringLiteral("printed.pdf"))));
 }
 
-TEST_F(TemplateWindow, APrinterThatCannotStartIsAnsweredInPlace) {
+TEST_F(TemplateWindow, APrintThatCannotStartIsAnsweredInPlace) {
     m_asks.print = [](QWidget*, QPrinter& printer, int) {
         printer.setOutputFormat(QPrinter::PdfFormat);
         printer.setOutputFileName(QStringLiteral("/no-such-folder/printed.pdf"));
@@ -284,7 +284,7 @@ TEST_F(TemplateWindow, APrinterThatCannotStartIsAnsweredInPlace) {
     };
     TemplateDialog& dialog = open();
     dialog.print();
-    EXPECT_TRUE(dialog.problem().contains(QStringLiteral("could not be started")));
+    EXPECT_TRUE(dialog.problem().contains(QStringLiteral("could not be written")));
     EXPECT_EQ(dialog.news(), QString());
 }
 
