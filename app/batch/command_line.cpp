@@ -2,8 +2,10 @@
 #include "app/batch/command_line.h"
 
 #include <CLI/CLI.hpp>
+#include <cctype>
 #include <map>
 #include <ostream>
+#include <utility>
 
 #include "app/batch/commands.h"
 #include "app/batch/help.h"
@@ -99,7 +101,7 @@ CommandLine::CommandLine(BatchPorts& givenPorts) : ports(givenPorts) {
     app.name("matwright-batch");
     app.footer(helpFooter);
     app.require_subcommand(1);
-    app.set_version_flag("--version", MATWRIGHT_VERSION);
+    app.set_version_flag("--version", std::string("matwright-batch ") + MATWRIGHT_VERSION);
     addTemplate();
     addFiles();
     addLists();
@@ -182,22 +184,45 @@ void CommandLine::addLists() {
         [this] { return runSizes(ports); });
 }
 
-// The library only misses a command, whatever was written in its place.
-std::string complaintAbout(const CLI::App& app, const CLI::ParseError& complaint) {
-    const std::vector<std::string> unread = app.remaining();
-    return app.get_subcommands().empty() && !unread.empty()
-               ? "There is no command \"" + unread.front() + "\"."
-               : complaint.what();
+// "-o" and "--scale", but not "-1/4".
+bool isOption(const std::string& argument) {
+    return argument.size() > 1 && argument.front() == '-' &&
+           (argument[1] == '-' || std::isalpha(static_cast<unsigned char>(argument[1])));
+}
+
+// The first word that names nothing, as a sentence; empty where all are known. The library
+// complains of what is missing before it looks at what is wrong.
+std::string unknownWord(CLI::App& app, const std::vector<std::string>& arguments) {
+    const CLI::App* command = nullptr;
+    for (const std::string& argument : arguments) {
+        const std::string name = argument.substr(0, argument.find('='));
+        if (isOption(argument)) {
+            const CLI::App& owner = command ? *command : app;
+            if (!owner.get_option_no_throw(name)) {
+                return "There is no option \"" + name + "\".";
+            }
+        } else if (!command) {
+            const auto found = app.get_subcommands(
+                [&](const CLI::App* known) { return known->get_name() == argument; });
+            if (found.empty()) {
+                return "There is no command \"" + argument + "\".";
+            }
+            command = found.front();
+        }
+    }
+    return "";
 }
 
 // The library's complaint as ours.
-int refuse(const CLI::App& app, const CLI::ParseError& complaint, BatchPorts& ports) {
+int refuse(CLI::App& app, const CLI::ParseError& complaint,
+           const std::vector<std::string>& arguments, BatchPorts& ports) {
+    const std::string unknown = unknownWord(app, arguments);
+    const std::string sentence = unknown.empty() ? complaint.what() : unknown;
     std::string helpCall = app.get_name();
-    for (const CLI::App* command : app.get_subcommands()) {
+    for (const CLI::App* command : std::as_const(app).get_subcommands()) {
         helpCall += " " + command->get_name();
     }
-    ports.err << app.get_name() << ": " << complaintAbout(app, complaint) << "\nTry: " << helpCall
-              << " --help\n";
+    ports.err << app.get_name() << ": " << sentence << "\nTry: " << helpCall << " --help\n";
     return WrongUse;
 }
 
@@ -212,7 +237,7 @@ int runBatch(const std::vector<std::string>& arguments, BatchPorts& ports) {
         line.app.exit(asked, ports.out, ports.err);
         return Done;
     } catch (const CLI::ParseError& complaint) {
-        return refuse(line.app, complaint, ports);
+        return refuse(line.app, complaint, arguments, ports);
     }
     return line.chosen();
 }

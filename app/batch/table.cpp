@@ -65,9 +65,9 @@ std::string matsText(const Piece& piece, Scale scale) {
     std::string text;
     for (const Mat& mat : piece.mats) {
         text += text.empty() ? "" : ", ";
-        text += figureText(mat.border, scale);
+        text += lengthText(mat.border, scale);
         if (mat.bottomBorder) {
-            text += fmt::format(" (bottom {})", figureText(*mat.bottomBorder, scale));
+            text += fmt::format(" (bottom {})", lengthText(*mat.bottomBorder, scale));
         }
     }
     return text;

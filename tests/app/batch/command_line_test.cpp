@@ -26,6 +26,22 @@ TEST(BatchCommandLine, VersionIsOneLine) {
     BatchRun batch;
     EXPECT_EQ(batch.run({"--version"}), Done);
     EXPECT_EQ(std::count(batch.out.begin(), batch.out.end(), '\n'), 1);
+    EXPECT_EQ(batch.out.rfind("matwright-batch ", 0), 0U) << batch.out;
+}
+
+TEST(BatchCommandLine, NamesTheWordItDoesNotKnow) {
+    const struct {
+        std::vector<std::string> arguments;
+        std::string sentence;
+    } rows[] = {{{"nope"}, "there is no command \"nope\""},
+                {{"--nope"}, "there is no option \"--nope\""},
+                {{"template", "--nope=1"}, "there is no option \"--nope\""},
+                {{"pieces", "page.svg", "--nope"}, "there is no option \"--nope\""}};
+    for (const auto& row : rows) {
+        BatchRun batch;
+        EXPECT_EQ(batch.run(row.arguments), WrongUse);
+        EXPECT_EQ(batch.err.rfind("matwright-batch: " + row.sentence, 0), 0U) << batch.err;
+    }
 }
 
 using Arguments = std::vector<std::string>;

@@ -36,11 +36,11 @@ TEST(BatchPieces, AreListedFromBottomToTopInTheTable) {
     batch.addSketch("page.svg", smallSketch());
     EXPECT_EQ(batch.run({"pieces", "page.svg"}), Done);
     EXPECT_EQ(batch.out,
-              "No.  Kind        Name        Print     Trim         Mats                   "
+              "No.  Kind        Name        Print     Trim         Mats                            "
               "Left       Top  Rotation\n"
-              "  1  photo slot  lighthouse  6 × 4 in  6 × 4 in     1/8, 1/4 (bottom 1/2)  "
+              "  1  photo slot  lighthouse  6 × 4 in  6 × 4 in     1/8 in, 1/4 in (bottom 1/2 in)  "
               "1 in      1 in\n"
-              "  2  strip                             12 × 3/4 in                         "
+              "  2  strip                             12 × 3/4 in                                  "
               "0 in  9 1/2 in\n");
     EXPECT_EQ(batch.err, "");
     EXPECT_EQ(batch.paintingStarts, 0);
