@@ -75,6 +75,14 @@ QPalette darkPalette() {
                       .shadow = 0x0b0a0a});
 }
 
+QColor edgeColour(const QPalette& palette) {
+    const QColor text = palette.color(QPalette::WindowText);
+    const QColor window = palette.color(QPalette::Window);
+    const auto mixed = [](int a, int b) { return (a * 3 + b * 2) / 5; };
+    return {mixed(text.red(), window.red()), mixed(text.green(), window.green()),
+            mixed(text.blue(), window.blue())};
+}
+
 bool isDark(const QPalette& palette) {
     return palette.color(QPalette::WindowText).lightness() >
            palette.color(QPalette::Window).lightness();

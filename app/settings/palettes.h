@@ -11,6 +11,9 @@ namespace matwright::app {
 QPalette lightPalette();
 QPalette darkPalette();
 
+// The line around fields and boxes: at least 3:1 against window and field (WCAG 2.2, 1.4.11).
+QColor edgeColour(const QPalette& palette);
+
 // Whether the palette has light text on a dark ground.
 bool isDark(const QPalette& palette);
 

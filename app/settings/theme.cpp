@@ -22,6 +22,25 @@ void drawFocus(const QStyleOption& option, QPainter& painter) {
     painter.restore();
 }
 
+// Fusion derives its outlines from the window's colour, which leaves none to be seen in the dark.
+void drawEdge(const QStyleOption& option, QPainter& painter, bool round) {
+    const bool focused = option.state & QStyle::State_HasFocus;
+    const double width = round ? 1.5 : focused ? 2 : 1;  // a circle pales by its smooth steps
+    const double inset = width / 2;
+    const QRectF rect = QRectF(option.rect).adjusted(inset, inset, -inset, -inset);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(
+        focused ? option.palette.color(QPalette::Highlight) : edgeColour(option.palette), width));
+    if (round) {
+        painter.drawEllipse(rect);
+    } else {
+        painter.drawRoundedRect(rect, 2, 2);
+    }
+    painter.restore();
+}
+
 bool isPressable(QStyle::ContentsType type) {
     switch (type) {
         case QStyle::CT_PushButton:
@@ -52,6 +71,19 @@ void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         return;
     }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
+    if (element == PE_FrameLineEdit || element == PE_IndicatorCheckBox) {
+        drawEdge(*option, *painter, false);
+    } else if (element == PE_IndicatorRadioButton) {
+        drawEdge(*option, *painter, true);
+    }
+}
+
+void ThemeStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                                    QPainter* painter, const QWidget* widget) const {
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control == CC_ComboBox || control == CC_SpinBox) {
+        drawEdge(*option, *painter, false);
+    }
 }
 
 QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option,

@@ -9,7 +9,8 @@ class QApplication;
 
 namespace matwright::app {
 
-// Fusion with a clear focus mark, and no control lower or narrower than 24 px.
+// Fusion with a clear focus mark, edges that can be seen in both themes, and no control lower or
+// narrower than 24 px.
 class ThemeStyle final : public QProxyStyle {
     Q_OBJECT
 
@@ -18,6 +19,8 @@ class ThemeStyle final : public QProxyStyle {
 
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                            QPainter* painter, const QWidget* widget = nullptr) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
                            const QWidget* widget) const override;
     int pixelMetric(PixelMetric metric, const QStyleOption* option,

@@ -60,6 +60,12 @@ TEST(Contrast, IsTwentyOneForBlackOnWhiteAndOneForEqualColours) {
     EXPECT_LT(contrast(0x777777, Qt::white), 4.5);
 }
 
+TEST_P(Palettes, TheEdgeOfFieldsStandsOutFromWindowAndField) {
+    for (const auto ground : {QPalette::Window, QPalette::Base, QPalette::Button}) {
+        EXPECT_GE(contrast(edgeColour(palette()), palette().color(ground)), 3.0) << ground;
+    }
+}
+
 TEST_P(Palettes, ShowTextAtFourAndAHalfToOne) {
     for (const Pair pair : textPairs) {
         expectContrast(QPalette::Active, pair, 4.5);

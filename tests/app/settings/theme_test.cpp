@@ -14,6 +14,7 @@
 #include <QTest>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <cstdlib>
 
 #include "app/settings/palettes.h"
 
@@ -73,6 +74,37 @@ TEST(ThemeStyle, DrawsTheIconsOfDocksInTheTextColour) {
                 style.standardIcon(which, nullptr, nullptr).pixmap(64, 64).toImage();
             EXPECT_GT(pixelsOf(image, palette.color(QPalette::WindowText)), 60) << which;
         }
+    }
+}
+
+template <typename Widget>
+void expectEdge(const QPalette& palette) {
+    ThemeStyle style;
+    Widget widget;
+    widget.setStyle(&style);
+    widget.setPalette(palette);
+    widget.resize(widget.sizeHint());
+    const QColor edge = edgeColour(palette);
+    const QImage image = widget.grab().toImage();
+    int edgePixels = 0;  // nearly: circles have smooth steps
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            const QColor at = image.pixelColor(x, y);
+            const int off = std::abs(at.red() - edge.red()) + std::abs(at.green() - edge.green()) +
+                            std::abs(at.blue() - edge.blue());
+            edgePixels += off < 60 ? 1 : 0;
+        }
+    }
+    EXPECT_GT(edgePixels, 12) << widget.metaObject()->className();
+}
+
+TEST(ThemeStyle, DrawsAnEdgeAroundFieldsAndBoxesInBothThemes) {
+    for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+        expectEdge<QLineEdit>(palette);
+        expectEdge<QCheckBox>(palette);
+        expectEdge<QRadioButton>(palette);
+        expectEdge<QComboBox>(palette);
+        expectEdge<QSpinBox>(palette);
     }
 }
 
