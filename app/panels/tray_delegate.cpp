@@ -57,7 +57,8 @@ void paintCell(QPainter* painter, const QStyleOptionViewItem& option) {
 }  // namespace
 
 QPixmap picturedPiece(const Piece& piece, double pixelsPerInch, double devicePixelRatio) {
-    const QSize size = picturedSize(piece.size, pixelsPerInch) + QSize(2, 2);
+    const Rect all = outermostBox(piece);
+    const QSize size = picturedSize(all.size(), pixelsPerInch) + QSize(2, 2);
     QPixmap picture(size * devicePixelRatio);
     picture.setDevicePixelRatio(devicePixelRatio);
     picture.fill(Qt::transparent);
@@ -66,6 +67,8 @@ QPixmap picturedPiece(const Piece& piece, double pixelsPerInch, double devicePix
     painter.translate(1, 1);
     const double scale = pixelsPerInch / static_cast<double>(Length::ticksPerInch);
     painter.scale(scale, scale);
+    painter.translate(static_cast<double>(-all.left().ticks()),
+                      static_cast<double>(-all.top().ticks()));
     for (const DrawingItem& item : pieceItems(piece, false)) {
         paintItem(painter, item);
     }

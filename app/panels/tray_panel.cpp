@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/tray_panel.h"
 
+#include <QCheckBox>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -16,9 +17,11 @@ namespace {
 // All pictures of the tray share it, so their sizes can be compared.
 constexpr double pixelsPerInch = 8;
 
+const QString matKey = QStringLiteral("trayMat");
+
 }  // namespace
 
-TrayPanel::TrayPanel(SettingsStore&, QWidget* parent) : QWidget(parent) {
+TrayPanel::TrayPanel(SettingsStore& settings, QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("Tray"));
     auto* content = new QWidget;
     auto* layout = new QVBoxLayout(content);
@@ -26,12 +29,22 @@ TrayPanel::TrayPanel(SettingsStore&, QWidget* parent) : QWidget(parent) {
     layout->setSpacing(4);
     layout->addWidget(
         new TintedLabel(Tint::Quiet, tr("Drag one onto the page, or double-click it.")));
+    auto* withMat = new QCheckBox(tr("With a 1/8 in mat"));
+    withMat->setToolTip(tr("Photo slots come with a mat, so that they snap by its edges."));
+    settle(withMat);
+    layout->addWidget(withMat);
     auto* photos =
         addGroup(layout, tr("Photo slots"), new TrayView(readyPhotoSlots(), pixelsPerInch));
     auto* papers =
         addGroup(layout, tr("Papers and places"), new TrayView(readyPapers(), pixelsPerInch));
     layout->addStretch(1);
     m_area = addScrolled(this, content);
+    withMat->setChecked(settings.windowState(matKey) == "on");
+    photos->setMatted(withMat->isChecked());
+    connect(withMat, &QCheckBox::toggled, this, [&settings, photos](bool on) {
+        photos->setMatted(on);
+        settings.setWindowState(matKey, on ? "on" : "off");
+    });
     connect(photos, &TrayView::leftDownwards, papers,
             [papers] { papers->setFocus(Qt::TabFocusReason); });
     connect(papers, &TrayView::leftUpwards, photos,

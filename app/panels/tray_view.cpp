@@ -6,6 +6,7 @@
 #include <QWheelEvent>
 
 #include "app/editing/piece_mime.h"
+#include "app/panels/piece_changes.h"
 #include "app/panels/tray_delegate.h"
 
 namespace matwright::app {
@@ -15,6 +16,18 @@ TrayModel::TrayModel(std::vector<ReadyPiece> ready, QObject* parent)
 
 const ReadyPiece& TrayModel::at(const QModelIndex& index) const {
     return m_ready[static_cast<std::size_t>(index.row())];
+}
+
+void TrayModel::setMatted(bool matted) {
+    for (ReadyPiece& ready : m_ready) {
+        ready.piece.mats.clear();
+        if (matted) {
+            ready.piece = withOneMoreMat(std::move(ready.piece));
+        }
+    }
+    if (!m_ready.empty()) {
+        emit dataChanged(index(0), index(rowCount() - 1));
+    }
 }
 
 int TrayModel::rowCount(const QModelIndex& parent) const {

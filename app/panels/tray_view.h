@@ -16,6 +16,8 @@ class TrayModel final : public QAbstractListModel {
   public:
     explicit TrayModel(std::vector<ReadyPiece> ready, QObject* parent = nullptr);
     const ReadyPiece& at(const QModelIndex& index) const;
+    // Whether the photo slots carry one mat with the usual border; at first they carry none.
+    void setMatted(bool matted);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
@@ -36,6 +38,7 @@ class TrayView final : public QListView {
   public:
     TrayView(std::vector<ReadyPiece> ready, double pixelsPerInch, QWidget* parent = nullptr);
     const TrayModel& pieces() const { return *m_model; }
+    void setMatted(bool matted) { m_model->setMatted(matted); }
     // What goes along with the pointer while the piece is dragged.
     QPixmap dragPicture(const QModelIndex& index) const;
 

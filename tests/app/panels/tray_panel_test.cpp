@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/tray_panel.h"
 
+#include <QCheckBox>
 #include <QMimeData>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -113,6 +114,25 @@ TEST_F(TrayPanelTest, TheDragCarriesThePieceAndAPictureOfItsRelativeSize) {
     const QSizeF b = photos->dragPicture(large).deviceIndependentSize() - QSizeF(2, 2);
     EXPECT_NEAR(b.width() / a.width(), 2, 0.05);
     EXPECT_NEAR(b.height() / a.height(), 2, 0.05);
+}
+
+TEST_F(TrayPanelTest, GivesPhotoSlotsAMatWhereAskedAndRemembersThat) {
+    const QModelIndex index = indexOf(*photos, inchSize(4, 6));
+    const auto matsOf = [&] { return photos->pieces().at(index).piece.mats.size(); };
+    EXPECT_EQ(matsOf(), 0U);
+    labelled<QCheckBox>(panel, "With a 1/8 in mat")->click();
+    ASSERT_EQ(matsOf(), 1U);
+    EXPECT_EQ(photos->pieces().at(index).piece.mats[0].border, inches(0, 1, 8));
+    EXPECT_TRUE(papers->pieces().at(papers->pieces().index(0)).piece.mats.empty());
+    const std::unique_ptr<QMimeData> mime(photos->model()->mimeData({index}));
+    EXPECT_EQ(fromMime(mime.get()).at(0).mats.size(), 1U);
+
+    TrayPanel later(settings);
+    show(later, {280, 700});
+    auto* box = labelled<QCheckBox>(later, "With a 1/8 in mat");
+    EXPECT_TRUE(box->isChecked());
+    labelled<QCheckBox>(panel, "With a 1/8 in mat")->click();
+    EXPECT_EQ(matsOf(), 0U);
 }
 
 TEST_F(TrayPanelTest, ShowsEveryPieceWholeWhateverItsWidth) {
