@@ -121,8 +121,9 @@ void PhotoSection::fillTrims(Pieces pieces) {
     m_trim->setPlaceholderText(tr("differ"));
     const auto print = commonOf(pieces, printOf);
     const auto trim = commonOf(pieces, [](const Piece& p) { return p.size; });
-    if (!print) {
-        m_trim->setCurrentIndex(-1);
+    if (!print) {  // each its own whole print is all they can have in common
+        m_trim->addItem(tr("Whole print"));
+        m_trim->setCurrentIndex(std::ranges::none_of(pieces, isTrimmed) ? 0 : -1);
         return;
     }
     for (const Size size : commonTrims(*print)) {
@@ -152,6 +153,8 @@ void PhotoSection::trimChosen(int index) {
     if (const auto size = sizeOf(m_trim->itemData(index))) {
         const auto trim = [&](Piece& p) { p = p.locked ? p : withTrim(p, *size); };
         change(tr("Trim"), 0, trim);
+    } else {
+        change(tr("Trim to print"), 0, [](Piece& p) { p = p.locked ? p : trimmedToPrint(p); });
     }
 }
 

@@ -165,6 +165,19 @@ TEST_F(PiecePanelTest, AnotherPrintBringsAnUntrimmedSlotToItsSize) {
     EXPECT_EQ(undoSteps(), 1);
 }
 
+TEST_F(PiecePanelTest, SlotsOfDifferentPrintsHaveTheWholePrintInCommon) {
+    Piece trimmed = photoSlot(inchSize(5, 7));
+    trimmed.size = inchSize(5, 5);
+    fill({photoSlot(inchSize(4, 6)), trimmed});
+    session.selectAll();
+    auto* box = control<QComboBox>(panel, "Trim to");
+    ASSERT_NE(box, nullptr);
+    EXPECT_EQ(box->currentIndex(), -1);
+    choose("Trim to", QStringLiteral("Whole print"));
+    EXPECT_EQ(piece(2).size, inchSize(5, 7));
+    EXPECT_EQ(box->currentText(), QStringLiteral("Whole print"));
+}
+
 TEST_F(PiecePanelTest, TrimsToACommonSizeAndBack) {
     fill({photoSlot(inchSize(3, 4))});
     select({1});
