@@ -112,8 +112,27 @@ void ChecksPanel::showFindings() {
         auto* item = new QListWidgetItem(icon, QString::fromStdString(finding.sentence), m_list);
         item->setToolTip(tr("Click to select the piece."));
     }
+    fitRows();
     m_list->setCurrentRow(qMin(row, m_list->count() - 1));
     m_layers->setCurrentIndex(m_findings.empty() ? 0 : 1);
+}
+
+// As tall as their wrapped sentences: a list by itself cuts them off.
+void ChecksPanel::fitRows() {
+    constexpr int besideText = iconSide + 24;  // icon, gaps and spacing
+    const int width = qMax(80, m_list->viewport()->width() - besideText);
+    const QFontMetrics metrics = m_list->fontMetrics();
+    for (int row = 0; row < m_list->count(); ++row) {
+        QListWidgetItem* item = m_list->item(row);
+        const QRect text =
+            metrics.boundingRect({0, 0, width, 10000}, Qt::TextWordWrap, item->text());
+        item->setSizeHint({width, qMax(iconSide, text.height() + 6)});
+    }
+}
+
+void ChecksPanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitRows();
 }
 
 // The icons are painted in a colour of the theme.

@@ -31,8 +31,9 @@ class ChecksPanel final : public QWidget {
 
     const std::vector<CheckFinding>& findings() const { return m_findings; }
     // The same with and without findings, so that nothing around the panel jumps.
-    QSize sizeHint() const override { return {420, 120}; }
-    QSize minimumSizeHint() const override { return {160, 64}; }
+    QSize sizeHint() const override { return {420, 150}; }
+    // Three findings of two lines each.
+    QSize minimumSizeHint() const override { return {160, 136}; }
 
   signals:
     // Fresh findings are shown.
@@ -41,12 +42,14 @@ class ChecksPanel final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void ask();
     void start();
     void finished();
     void showFindings();
+    void fitRows();
     void choose(const QListWidgetItem* item);
     CheckSettings checkSettings() const;
 

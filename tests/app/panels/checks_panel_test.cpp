@@ -53,6 +53,22 @@ TEST_F(ChecksPanelTest, ListsWhatIsToMend) {
     EXPECT_GE(list->visualItemRect(list->item(0)).height(), 24);
 }
 
+TEST_F(ChecksPanelTest, ShowsWholeSentencesInANarrowPanel) {
+    panel.resize(220, 300);
+    fillWithOneOffThePage();
+    ASSERT_TRUE(settled());
+    ASSERT_GT(list->count(), 0);
+    const QFontMetrics metrics = list->fontMetrics();
+    for (int row = 0; row < list->count(); ++row) {
+        const QRect cell = list->visualItemRect(list->item(row));
+        const QRect text =
+            metrics.boundingRect({0, 0, cell.width() - list->iconSize().width() - 8, 10000},
+                                 Qt::TextWordWrap, list->item(row)->text());
+        EXPECT_GE(cell.height(), text.height()) << row;
+        EXPECT_LE(cell.right(), list->viewport()->width());
+    }
+}
+
 TEST_F(ChecksPanelTest, AClickSelectsThePieceAndAsksToShowIt) {
     fillWithOneOffThePage();
     ASSERT_TRUE(settled());
