@@ -126,7 +126,7 @@ MatsSection::MatsSection(Session& session, SettingsStore& settings, QWidget* par
         m_rows.push_back(rows);
         addWide(rows);
     }
-    m_add = new QPushButton(tr("&Add mat"), this);
+    m_add = new QPushButton(tr("Add mat"), this);
     settle(m_add);
     addWide(m_add);
     m_add->setToolTip(tr("Paper under the photo with a 1/8 in border."));
@@ -151,9 +151,9 @@ void MatsSection::showPieces(Pieces pieces) {
     const bool second = !photos.front()->mats.empty();
     m_add->setEnabled(room > 0);
     m_add->setText(room == 0  ? tr("Two mats is the most")
-                   : room > 1 ? tr("&Add mat to %1 photo slots").arg(room)
-                   : second   ? tr("&Add second mat")
-                              : tr("&Add mat"));
+                   : room > 1 ? tr("Add mat to %1 photo slots").arg(room)
+                   : second   ? tr("Add second mat")
+                              : tr("Add mat"));
 }
 
 }  // namespace matwright::app

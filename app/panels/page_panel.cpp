@@ -73,13 +73,13 @@ Section* PagePanel::buildSize() {
     section->addRow(tr("Page si&ze"), m_size);
     m_width = addLength(section, tr("&Width"), smallestPageSide, largestPageSide,
                         [](PageSetup& p, Length to) { p.size.width = to; });
-    m_height = addLength(section, tr("&Height"), smallestPageSide, largestPageSide,
+    m_height = addLength(section, tr("Height"), smallestPageSide, largestPageSide,
                          [](PageSetup& p, Length to) { p.size.height = to; });
-    m_double = new QCheckBox(tr("&Double page"));
+    m_double = new QCheckBox(tr("Double page"));
     m_double->setToolTip(tr("Two facing pages planned as one."));
     settle(m_double);
     section->addBelow(m_double);
-    m_fold = addLength(section, tr("&Fold gap"), Length(), Length::inches(10),
+    m_fold = addLength(section, tr("Fold gap"), Length(), Length::inches(10),
                        [](PageSetup& p, Length to) { p.foldGap = to; });
     connect(m_size, &QComboBox::activated, this, &PagePanel::sizeChosen);
     connect(m_double, &QCheckBox::clicked, this, [this](bool on) {

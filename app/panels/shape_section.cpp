@@ -26,7 +26,7 @@ ShapeSection::ShapeSection(Session& session, SettingsStore& settings, QWidget* p
     m_shape->addItems(
         {tr("Rectangle"), tr("Rounded corners"), tr("Circle or oval"), tr("Polygon")});
     m_shape->setPlaceholderText(tr("differ"));
-    addRow(tr("S&hape"), m_shape);
+    addRow(tr("Shape"), m_shape);
     addRow(tr("Corner radius"), m_radius);
     addWide(m_corners);
     connect(m_shape, &QComboBox::activated, this, &ShapeSection::shapeChosen);
