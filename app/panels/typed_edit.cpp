@@ -59,6 +59,9 @@ void TypedEdit::keyPressEvent(QKeyEvent* event) {
             return;
         case Qt::Key_Return:
         case Qt::Key_Enter:
+            if (!isModified()) {
+                event->ignore();  // the default button's turn
+            }
             emit commitAsked();
             return;
         case Qt::Key_Escape:

@@ -32,6 +32,7 @@ TypedField::TypedField(const QString& accessibleName, QWidget* parent)
         commitTyped();
         m_gesture = 0;
         if (!m_edit->isModified()) {
+            clearError();
             showValue();
         }
     });
@@ -54,11 +55,25 @@ void TypedField::setMixed() {
 void TypedField::showError(const QString& sentence) {
     m_error->setText(sentence);
     m_error->show();
+    giveErrorRoom();
     m_edit->setWrong(true);
     m_edit->setToolTip(sentence);
     m_edit->setAccessibleDescription(sentence);
     QAccessibleEvent alert(m_error, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
+}
+
+// A wrapped sentence reports the height of a wide one; layouts would lay it over the field.
+void TypedField::giveErrorRoom() {
+    const int height = hasError() ? m_error->heightForWidth(width()) : 0;
+    if (height != m_error->minimumHeight()) {
+        m_error->setMinimumHeight(height);
+    }
+}
+
+void TypedField::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    giveErrorRoom();
 }
 
 void TypedField::clearError() {
@@ -67,6 +82,7 @@ void TypedField::clearError() {
     }
     m_error->clear();
     m_error->hide();
+    m_error->setMinimumHeight(0);
     m_edit->setWrong(false);
     m_edit->setToolTip({});
     m_edit->setAccessibleDescription({});
@@ -90,6 +106,9 @@ void TypedField::commitTyped() {
         m_edit->setText(typed);
         m_edit->setModified(true);
         showError(*sentence);
+    } else if (hasError()) {  // the owner refused it: it stays to be mended, as wrong text does
+        m_edit->setText(typed);
+        m_edit->setModified(true);
     }
 }
 
@@ -103,6 +122,9 @@ void TypedField::discardTyped() {
 
 void TypedField::takeStep(int count, bool large) {
     commitTyped();
+    if (!m_edit->isModified()) {
+        clearError();  // of a refused step
+    }
     if (m_mixed || hasError() || m_edit->isReadOnly()) {
         return;
     }

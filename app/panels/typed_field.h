@@ -56,8 +56,10 @@ class TypedField : public QWidget {
     // The gesture number of a burst of steps: the same for steps that follow each other closely.
     int burst();
     void showValue();
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void giveErrorRoom();
     void takeStep(int count, bool large);
     void focusArrived(bool byMouse);
     void clearError();

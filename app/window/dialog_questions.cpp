@@ -33,8 +33,7 @@ QString fileFilter() {
 
 Questions::UnsavedChoice DialogQuestions::unsavedWork(const QString& name) {
     QMessageBox box(m_window);
-    phrase(box, tr("Save the changes to %1?").arg(name),
-           tr("Without saving, what has changed since the last save is lost."));
+    phrase(box, tr("Save the changes to %1?").arg(name), tr("What is not saved is lost."));
     auto* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
     auto* dont = box.addButton(tr("&Don't save"), QMessageBox::DestructiveRole);
     box.setEscapeButton(box.addButton(tr("&Cancel"), QMessageBox::RejectRole));
@@ -92,7 +91,11 @@ Questions::RecoveryChoice DialogQuestions::recoveredWork(const AbandonedWork& wo
     if (box.clickedButton() == open) {
         return RecoveryChoice::Open;
     }
-    return box.clickedButton() == away ? RecoveryChoice::ThrowAway : RecoveryChoice::Later;
+    // Cancelling keeps the copy, and the question comes again at the next start.
+    const bool thrown = box.clickedButton() == away &&
+                        confirmed(tr("Throw away the recovered work of %1?").arg(work.shownName()),
+                                  tr("It cannot be brought back."), tr("&Throw away"));
+    return thrown ? RecoveryChoice::ThrowAway : RecoveryChoice::Later;
 }
 
 std::optional<double> DialogQuestions::screenPpi(double current, Scale scale) {

@@ -42,7 +42,6 @@ NewPageDialog::NewPageDialog(Scale scale, QWidget* parent)
     m_fault->setWordWrap(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_create = buttons->addButton(tr("&Create"), QDialogButtonBox::AcceptRole);
-    m_create->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_sizes, &QComboBox::currentIndexChanged, this, &NewPageDialog::showSize);
@@ -55,6 +54,8 @@ NewPageDialog::NewPageDialog(Scale scale, QWidget* parent)
     form->addRow(m_double);
     form->addRow(m_fault);
     form->addRow(buttons);
+    // Only inside the dialog: a button outside of one cannot become its default.
+    m_create->setDefault(true);
     showSize();
 }
 

@@ -43,7 +43,10 @@ ScreenDialog::ScreenDialog(double current, double systemPpi, Scale scale, QWidge
     m_length->setRange(Length::roundedFromInches(barPixels / maxScreenPpi),
                        Length::roundedFromInches(barPixels / minScreenPpi));
     const double ppi = current > 0 ? current : systemPpi;
-    m_length->setValue(Length::roundedFromInches(barPixels / ppi));
+    m_ppi = ppi;
+    // No ruler is read finer than 1/64 in, and a long fraction only asks to be retyped.
+    m_proposed = Length::roundedFromInches(barPixels / ppi).roundedTo(Length::inches(0, 1, 64));
+    m_length->setValue(m_proposed);
 
     auto* question =
         new QLabel(tr("Hold a ruler to the screen. How &long is this bar, from tick to "
@@ -65,7 +68,12 @@ ScreenDialog::ScreenDialog(double current, double systemPpi, Scale scale, QWidge
 }
 
 double ScreenDialog::ppi() const {
-    return m_useSystem ? 0 : barPixels / m_length->value().toInches();
+    if (m_useSystem) {
+        return 0;
+    }
+    // Left as proposed, the figure stays what it was rather than what it is rounded to.
+    const Length measured = m_length->value();
+    return measured == m_proposed ? m_ppi : barPixels / measured.toInches();
 }
 
 }  // namespace matwright::app

@@ -23,6 +23,8 @@ class ScreenDialog final : public QDialog {
   private:
     LengthField* m_length;
     bool m_useSystem = false;
+    double m_ppi = 0;
+    Length m_proposed;
 };
 
 }  // namespace matwright::app

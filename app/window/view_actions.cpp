@@ -12,12 +12,12 @@ ViewActions::ViewActions(Workplace workplace, Canvas& canvas)
       zoomIn(newAction(
           this,
           {tr("Zoom &in"), tr("Show the page larger"), QKeySequence(Qt::CTRL | Qt::Key_Plus),
-           QStringLiteral("zoom-in"), tr("Larger")},
+           QStringLiteral("zoom-in"), tr("Zoom in")},
           [&canvas] { canvas.zoomIn(); })),
       zoomOut(newAction(
           this,
           {tr("&Zoom out"), tr("Show the page smaller"), QKeySequence(Qt::CTRL | Qt::Key_Minus),
-           QStringLiteral("zoom-out"), tr("Smaller")},
+           QStringLiteral("zoom-out"), tr("Zoom out")},
           [&canvas] { canvas.zoomOut(); })),
       fitPage(newAction(this,
                         {tr("&Fit page"), tr("Show the whole page"),

@@ -110,6 +110,33 @@ TEST_F(LengthFieldTest, AnswersWrongTextWithASentenceAndKeepsTheValue) {
     EXPECT_TRUE(field->lineEdit()->accessibleDescription().isEmpty());
 }
 
+TEST_F(LengthFieldTest, TheSentenceIsWholeAndBeneathTheField) {
+    type(field, "zzz");
+    QTest::qWait(20);
+    const auto* label = field->findChild<QLabel*>();
+    EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+    EXPECT_GE(label->y(), field->lineEdit()->geometry().bottom());
+    EXPECT_LE(label->geometry().bottom(), field->height());
+}
+
+TEST_F(LengthFieldTest, WhatTheOwnerRefusesStaysToBeMendedUntilTheOldValueIsBack) {
+    QObject::connect(field, &LengthField::valueChanged, field, [this](Length to) {
+        if (to > inches(6)) {
+            field->setValue(inches(3, 1, 2));
+            field->showError(QStringLiteral("Too wide for the page."));
+        }
+    });
+    type(field, "9");
+    EXPECT_TRUE(field->hasError());
+    EXPECT_EQ(shown(), QStringLiteral("9"));
+    type(field, "3 1/2");
+    EXPECT_FALSE(field->hasError());
+    type(field, "9");
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(field->hasError());
+    EXPECT_EQ(shown(), QStringLiteral("3 1/2 in"));
+}
+
 TEST_F(LengthFieldTest, WrongTextMendedIsTaken) {
     type(field, "4 1/");
     EXPECT_TRUE(field->hasError());

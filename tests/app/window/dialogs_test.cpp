@@ -58,6 +58,12 @@ TEST_F(NewPage, TakesACustomSizeAsItIsTyped) {
     EXPECT_EQ(dialog.page()->size, (Size{Length::inches(9, 1, 2), Length::millimetres(200)}));
 }
 
+TEST_F(NewPage, EnterCreates) {
+    QTest::keyClick(&dialog, Qt::Key_Return);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+    EXPECT_FALSE(dialog.isVisible());
+}
+
 TEST_F(NewPage, MakesADoublePage) {
     dialog.findChild<QCheckBox*>()->click();
     ASSERT_TRUE(dialog.page());
