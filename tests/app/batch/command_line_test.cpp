@@ -33,10 +33,10 @@ TEST(BatchCommandLine, NamesTheWordItDoesNotKnow) {
     const struct {
         std::vector<std::string> arguments;
         std::string sentence;
-    } rows[] = {{{"nope"}, "there is no command \"nope\""},
-                {{"--nope"}, "there is no option \"--nope\""},
-                {{"template", "--nope=1"}, "there is no option \"--nope\""},
-                {{"pieces", "page.svg", "--nope"}, "there is no option \"--nope\""}};
+    } rows[] = {{{"nope"}, "There is no command \"nope\"."},
+                {{"--nope"}, "There is no option \"--nope\"."},
+                {{"template", "--nope=1"}, "There is no option \"--nope\"."},
+                {{"pieces", "page.svg", "--nope"}, "There is no option \"--nope\"."}};
     for (const auto& row : rows) {
         BatchRun batch;
         EXPECT_EQ(batch.run(row.arguments), WrongUse);
