@@ -79,7 +79,7 @@ QString outcomeSentence(const Drawing& drawing, const TemplateChoice& choice,
 
 QString trueSizeSentence(const TemplateChoice& choice) {
     if (choice.tiled) {
-        return said(
+        return choiceWord(
             "Print at actual size (100 %). Then measure the ruler on each sheet: 1 in and 50 mm.");
     }
     if (!choice.look.checkSquares) {
