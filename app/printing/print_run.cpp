@@ -42,6 +42,13 @@ bool isAccepted(QWidget* parent, const TemplateAsks& asks, const QPrinter& print
     return true;
 }
 
+// Painting succeeds even where the print system is gone; whether it still knows the printer is all
+// it tells.
+bool isReachable(const TemplateAsks& asks, const QPrinter& printer) {
+    return printer.outputFormat() == QPrinter::PdfFormat ||
+           asks.printers().contains(printer.printerName());
+}
+
 PrintOutcome outcomeOf(const QPrinter& printer, bool painted) {
     if (printer.outputFormat() == QPrinter::PdfFormat) {
         const QString file = QFileInfo(printer.outputFileName()).fileName();
@@ -83,6 +90,9 @@ PrintOutcome runPrint(QWidget* parent, const TemplateAsks& asks, const TemplateS
         return {};
     }
     const bool taken = prepare(printer, sheet);  // the dialog may have set other paper
+    if (!isReachable(asks, printer)) {
+        return outcomeOf(printer, false);
+    }
     if (printer.outputFormat() == QPrinter::NativeFormat &&
         !isAccepted(parent, asks, printer, taken && offersSheet(QPrinterInfo(printer), sheet),
                     choice)) {
@@ -91,7 +101,7 @@ PrintOutcome runPrint(QWidget* parent, const TemplateAsks& asks, const TemplateS
     const bool inRange = printer.printRange() == QPrinter::PageRange;
     const bool painted = paintOn(printer, sheets.pages, inRange ? printer.fromPage() : 0,
                                  inRange ? printer.toPage() : 0);
-    return outcomeOf(printer, painted);
+    return outcomeOf(printer, painted && isReachable(asks, printer));
 }
 
 }  // namespace matwright::app

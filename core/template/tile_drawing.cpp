@@ -30,7 +30,7 @@ DrawingItem movedItem(const DrawingItem& item, Vertex by) {
             it = moved(std::move(it), by);
         }
     } else {
-        TextItem& text = std::get<TextItem>(out);
+        auto& text = std::get<TextItem>(out);
         text.at = {text.at.x + by.x, text.at.y + by.y};
     }
     return out;
@@ -45,7 +45,7 @@ Rect reachOf(const DrawingItem& item) {
         const Length y = text->rotation.isZero() ? text->height : along;
         return {{at.x - x, at.x + x}, {at.y - y, at.y + y}};
     }
-    const PathItem& path = std::get<PathItem>(item);
+    const auto& path = std::get<PathItem>(item);
     Rect box = boundsOf(path.paths.front());
     for (const Path& it : path.paths) {
         box = box.united(boundsOf(it));

@@ -93,6 +93,7 @@ std::vector<DrawingItem> TileLabel::map(Point at) const {
              {at.y + r.top().scaledRounded(scale), at.y + r.bottom().scaledRounded(scale)}});
     };
     std::vector<Path> all;
+    all.reserve(m_plan.tiles.size());
     for (const Tile& tile : m_plan.tiles) {
         all.push_back(small(tile.window));
     }
