@@ -4,6 +4,7 @@
 #include <QPixmap>
 #include <QRegion>
 #include <set>
+#include <utility>
 #include <vector>
 
 #include "app/canvas/page_painter.h"
@@ -29,8 +30,8 @@ class PageLayers {
         QPixmap over;             // null where there are none
     };
 
-    PageLayers(const QPalette& palette, const LabelStyle& labels)
-        : m_palette(palette), m_labels(labels) {}
+    PageLayers(QPalette palette, LabelStyle labels)
+        : m_palette(std::move(palette)), m_labels(std::move(labels)) {}
 
     // Everything has to be painted anew at the next prepare().
     void invalidate();

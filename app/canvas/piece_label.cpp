@@ -132,7 +132,7 @@ std::optional<QSizeF> sizeOf(const QStringList& lines, const QFontMetricsF& metr
 
 LabelStyle labelStyleFor(QFont font, Scale scale) {
     font.setPixelSize(std::max(smallestFont, QFontInfo(font).pixelSize()));
-    return {std::move(font), scale};
+    return {font, scale};
 }
 
 std::optional<PieceLabel> PieceLabel::of(const Piece& piece, std::size_t number,

@@ -14,7 +14,7 @@ namespace {
 
 constexpr Length rounding = Length::hundredthMillimetres(10);
 
-QString said(const char* text) {
+QString runWord(const char* text) {
     return QCoreApplication::translate("matwright::app::PrintRun", text);
 }
 
@@ -24,7 +24,7 @@ Length roundedUp(Length length, Length step) {
 }
 
 QString paperQuestion(const QPrinter& printer, const TemplateChoice& choice) {
-    return said(
+    return runWord(
                "“%1” does not list %2 paper, so it may refuse the sheets or cut them off. Choose "
                "the paper that is in it, or another printer.")
         .arg(printer.printerName(), shortName(*choice.sheet));
@@ -52,15 +52,16 @@ bool isReachable(const TemplateAsks& asks, const QPrinter& printer) {
 PrintOutcome outcomeOf(const QPrinter& printer, bool painted) {
     if (printer.outputFormat() == QPrinter::PdfFormat) {
         const QString file = QFileInfo(printer.outputFileName()).fileName();
-        return painted ? PrintOutcome{{}, said("Saved %1.").arg(file)}
-                       : PrintOutcome{said("%1 could not be written. Choose another folder or use "
-                                           "“Save PDF…”.")
-                                          .arg(file),
-                                      {}};
+        return painted
+                   ? PrintOutcome{{}, runWord("Saved %1.").arg(file)}
+                   : PrintOutcome{runWord("%1 could not be written. Choose another folder or use "
+                                          "“Save PDF…”.")
+                                      .arg(file),
+                                  {}};
     }
-    return painted ? PrintOutcome{{}, said("Sent to “%1”.").arg(printer.printerName())}
-                   : PrintOutcome{said("The printer could not be started. Look at its queue, or "
-                                       "save a PDF and print that at actual size."),
+    return painted ? PrintOutcome{{}, runWord("Sent to “%1”.").arg(printer.printerName())}
+                   : PrintOutcome{runWord("The printer could not be started. Look at its queue, or "
+                                          "save a PDF and print that at actual size."),
                                   {}};
 }
 
@@ -71,7 +72,7 @@ QString marginQuestion(const QString& printer, Length unreachable, const Templat
         return {};
     }
     const Scale scale = choice.look.scale;
-    return said(
+    return runWord(
                "“%1” leaves up to %2 free at the edges of the sheet, more than the printer margin "
                "of %3: the outermost lines would be missing. Set the printer margin to %2, then "
                "print.")

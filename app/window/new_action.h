@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QKeySequence>
 #include <QString>
+#include <utility>
 
 namespace matwright::app {
 

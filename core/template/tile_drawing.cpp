@@ -7,15 +7,18 @@
 #include "core/template/pen.h"
 #include "core/template/template.h"
 #include "core/template/tile_label.h"
+#include "core/template/tile_parts.h"
 #include "core/template/tiling.h"
 
 namespace matwright {
 
 namespace {
 
-constexpr Colour white = {255, 255, 255};
+using tile::line;
+using tile::pad;
+using tile::white;
+
 constexpr Length crossArm = Length::millimetres(3);
-constexpr Length pad = Length::millimetres(1);
 // What a box over a text or a check square costs; a line goes on beside it and costs 1.
 constexpr int lost = 20;
 
@@ -69,10 +72,6 @@ bool isShown(const Layer& layer, const Rect& window) {
     return layer.id != layerCheckSquares || std::ranges::all_of(layer.items, [&](const auto& item) {
                return window.contains(reachOf(item));
            });
-}
-
-Path line(Point from, Point to) {
-    return linePath(vertexAt(from), vertexAt(to));
 }
 
 int linesIn(const Rect& box, const PathItem& item) {

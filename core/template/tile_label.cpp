@@ -7,14 +7,17 @@
 #include <iterator>
 
 #include "core/template/pen.h"
+#include "core/template/tile_parts.h"
 
 namespace matwright {
 
 namespace {
 
-constexpr Colour white = {255, 255, 255};
+using tile::line;
+using tile::pad;
+using tile::white;
+
 constexpr Colour shownTile = {190, 190, 190};
-constexpr Length pad = Length::millimetres(1);
 constexpr Length mapSide = Length::millimetres(14);
 constexpr Length textHeight = Length::points(6);
 constexpr Length shortRuler = Length::inches(1);
@@ -24,10 +27,6 @@ constexpr Length rulerWords = Length::millimetres(10);  // room for its length i
 
 void append(std::vector<DrawingItem>& to, std::vector<DrawingItem> items) {
     std::ranges::move(items, std::back_inserter(to));
-}
-
-Path line(Point from, Point to) {
-    return linePath(vertexAt(from), vertexAt(to));
 }
 
 // A line between the middles of two ticks, its length in words behind it.
