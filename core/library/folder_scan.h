@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <compare>
+#include <cstddef>
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace matwright {
+
+// What the system says of a file without reading it. Two looks that give equal signatures saw the
+// same bytes, unless the file changed within the grain of the disk's clock (see mayHaveChanged()).
+struct FileSignature {
+    std::uint64_t size = 0;
+    std::int64_t modifiedNanoseconds = 0;  // last change of the bytes, since 1970 UTC
+    std::int64_t changedNanoseconds = 0;  // last change of bytes, name or rights; set by the system
+    std::uint64_t inode = 0;
+    friend auto operator<=>(const FileSignature&, const FileSignature&) = default;
+};
+
+// Whether a file with this signature, read at `readNanoseconds`, may have been changed afterwards
+// and still show this signature: it had last changed less than three seconds before (some disks
+// count two seconds at a time). Such a file has to be read again.
+bool mayHaveChanged(const FileSignature& signature, std::int64_t readNanoseconds);
+
+struct ScannedFile {
+    std::string path;  // below the scanned folder, '/' between folders, the system's own bytes
+    FileSignature signature;
+};
+
+// Something in a library that could not be used. `path` is as in ScannedFile (empty for the library
+// folder itself), printable() at the seam where it is shown; `sentence` is one whole sentence: what
+// is wrong and what to do.
+struct LibraryProblem {
+    std::string path;
+    std::string sentence;
+    friend auto operator<=>(const LibraryProblem&, const LibraryProblem&) = default;
+
+    // "printable path: sentence"
+    std::string text() const;
+};
+
+struct FolderScan {
+    std::vector<ScannedFile> files;        // by path
+    std::vector<std::string> folders;      // by path; those that were read, without the top
+    std::vector<LibraryProblem> problems;  // by path, one a path
+    // Folders (as in `folders`, "" is the top) that exist but could not be read to the end; what
+    // was in them is not known.
+    std::vector<std::string> unread;
+    bool cancelled = false;  // then it is only what was found so far
+
+    // Whether `path` may be there although it was not found: it lies in an unread folder.
+    bool mayHide(std::string_view path) const;
+};
+
+struct ScanOptions {
+    // Only names that end so.
+    std::string suffix = ".sketch.svg";
+    std::stop_token stop;
+    // Called now and then with the number of files found so far.
+    std::function<void(std::size_t)> progress;
+    // Deeper folders are named as a problem.
+    int maxDepth = 64;
+};
+
+// Walks a folder and everything below it; reads names only.
+// - Names that begin with '.' are left out, files and folders.
+// - Plain files only: a pipe, socket or device with the suffix is named as a problem, and never
+//   opened.
+// - A link to a file counts as that file. A link to a folder is walked like a folder unless that
+//   folder was walked already or is above the link: then it is named as a problem. So every folder
+//   is walked once, and no loop is entered.
+// - A dead link, a folder that may not be read and a file above the size limit of sketch files are
+//   named as problems; a file or folder that vanishes during the walk counts as gone.
+// - Two files that are one by a link are both given.
+// Never throws and never fails as a whole: where the folder itself cannot be read, that is the one
+// problem, and "" is in `unread`.
+FolderScan scanFolder(const std::filesystem::path& folder, const ScanOptions& options = {});
+
+}  // namespace matwright
