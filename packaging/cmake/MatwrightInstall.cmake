@@ -18,4 +18,6 @@ if(MATWRIGHT_APP)
         RENAME org.matwright.matwright.svg)
     install(DIRECTORY ${PROJECT_SOURCE_DIR}/examples/
         DESTINATION ${CMAKE_INSTALL_DATADIR}/matwright/examples)
+    install(DIRECTORY ${PROJECT_SOURCE_DIR}/resources/starters/
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/matwright/starters)
 endif()
