@@ -23,5 +23,23 @@ TEST(MemoryFileStore, FailsOnDemandAndKeepsTheOldFile) {
     EXPECT_EQ(store.read("a", 10), "old");
 }
 
+TEST(MemoryFileStore, MakesAFileOnlyWhereThereIsNone) {
+    MemoryFileStore store;
+    EXPECT_TRUE(store.create("file", "a").value());
+    EXPECT_FALSE(store.create("file", "b").value());
+    EXPECT_EQ(store.files.at("file"), "a");
+}
+
+TEST(MemoryFileStore, ReplacesOnlyWhatIsExpected) {
+    MemoryFileStore store;
+    const auto isA = [](std::string_view bytes) { return bytes == "a"; };
+    EXPECT_EQ(store.replaceIf("file", 10, isA, "b").error().code, ErrorCode::NotFound);
+    store.files["file"] = "a";
+    EXPECT_FALSE(store.replaceIf("file", 0, isA, "b").value());
+    EXPECT_TRUE(store.replaceIf("file", 10, isA, "b").value());
+    EXPECT_FALSE(store.replaceIf("file", 10, isA, "c").value());
+    EXPECT_EQ(store.files.at("file"), "b");
+}
+
 }  // namespace
 }  // namespace matwright
