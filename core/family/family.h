@@ -19,16 +19,16 @@ inline constexpr Length familyPlaceTolerance = Length::inches(0, 1, 4);  // of m
 inline constexpr Length familySizeTolerance = Length::inches(0, 1, 8);   // of trims, a side each
 inline constexpr Angle familyAngleTolerance = Angle::degrees(2);
 
-// One piece as far as families go, in ticks from the middle of the whole surface.
+// One piece as far as families go. Middles and corners are doubled, so that halves are whole ticks.
 struct FamilyPiece {
     PieceKind kind = PieceKind::Block;
     std::uint8_t shape = 0;  // index in Shape
     std::uint8_t mats = 0;
     Size print;    // as it lies; zero where there is none
-    Point middle;  // twice the middle of the outermost box, from the middle of the surface
+    Point middle;  // of the outermost box, from the middle of the whole surface
     Size size;     // of the trim
     Angle rotation;
-    std::vector<Point> corners;  // of a polygon, from the box's top left corner
+    std::vector<Point> corners;  // of a polygon, from the middle of the trim box
     friend bool operator==(const FamilyPiece&, const FamilyPiece&) = default;
 };
 
@@ -37,7 +37,7 @@ struct FamilyPiece {
 struct FamilyTraits {
     Size page;  // of one page
     bool doublePage = false;
-    std::vector<FamilyPiece> pieces;  // by kind, then as they come
+    std::vector<FamilyPiece> pieces;  // in order of their ids
 
     friend bool operator==(const FamilyTraits&, const FamilyTraits&) = default;
 
