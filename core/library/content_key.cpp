@@ -40,6 +40,18 @@ std::optional<ContentKey> parseContentKey(std::string_view text) {
     return key;
 }
 
+std::string_view rawBytes(const ContentKey& key) {
+    return {reinterpret_cast<const char*>(key.bytes.data()), key.bytes.size()};
+}
+
+bool setRawBytes(std::string_view bytes, ContentKey& key) {
+    if (bytes.size() != key.bytes.size()) {
+        return false;
+    }
+    std::memcpy(key.bytes.data(), bytes.data(), bytes.size());
+    return true;
+}
+
 }  // namespace matwright
 
 std::size_t std::hash<matwright::ContentKey>::operator()(

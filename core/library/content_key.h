@@ -28,6 +28,11 @@ ContentKey contentKeyOf(std::string_view bytes);
 // Reads what text() gives; nothing for anything else.
 std::optional<ContentKey> parseContentKey(std::string_view text);
 
+// The 16 bytes themselves, for records that are not text. The view is into `key`.
+std::string_view rawBytes(const ContentKey& key);
+// False, and `key` as it was, unless there are 16.
+bool setRawBytes(std::string_view bytes, ContentKey& key);
+
 }  // namespace matwright
 
 template <>

@@ -73,7 +73,8 @@ class Holdings {
                                                       // or below it, without the top
     const std::vector<Size>& pageSizes() const;       // small to large
     const std::vector<Size>& printSizes() const;      // short side first, small to large
-    int mostPhotos() const;                           // in one sketch; 0 in an empty library
+    // In one sketch, at most 100: sketches with more photos count with 100. 0 in an empty library.
+    int mostPhotos() const;
 
     // Makes what a search for words needs (some milliseconds for 10,000 sketches). Done by the
     // first such search if nobody asked for it before; a background thread may do it early.

@@ -12,7 +12,7 @@
 namespace matwright {
 
 struct PhotoCountFilter {
-    int count = 0;
+    int count = 0;         // not negative; 100 stands for 100 and more
     bool orFewer = false;  // else exactly `count`
     friend bool operator==(const PhotoCountFilter&, const PhotoCountFilter&) = default;
 };
@@ -82,6 +82,10 @@ enum class Filter {
     Folder,
     Family,
 };
+inline constexpr Filter allFilters[] = {
+    Filter::Words,      Filter::Photos,   Filter::Prints,       Filter::PageSizes,
+    Filter::DoublePage, Filter::PhotoWay, Filter::RoomForTitle, Filter::RoomForJournaling,
+    Filter::Favourites, Filter::Tags,     Filter::Folder,       Filter::Family};
 
 // How many sketches each choice would leave, with the rest of the query as it is:
 // - for filters of which one holds at a time (photos, page sizes, double page, photo way, folder):
