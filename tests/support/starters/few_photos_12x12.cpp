@@ -14,7 +14,8 @@ Sketch oneLargePhoto() {
     l.lay(focal(doubleMatted(photo(p6x8))), {4.5_in, 0.75_in});
     l.journaling(box(0.75_in, 0.75_in, 3.25_in, 4.75_in));
     l.title(box(4.5_in, 9.875_in, 6.75_in, 1.375_in));
-    l.spot({2.375_in, 7.25_in}, 1.75_in);
+    l.pennant(box(1.25_in, 6_in, 1_in, 3.75_in));
+    l.pennant(box(2.5_in, 6_in, 1_in, 2.5_in));
     l.spot({11_in, 9.25_in}, 1_in);
     l.spot({4.625_in, 0.875_in}, 0.75_in);
     return l.take();

@@ -59,6 +59,11 @@ PageSetup facing(PageSetup setup) {
     return setup;
 }
 
+PageSetup withMargin(PageSetup setup, Length margin) {
+    setup.margins = Margins::all(margin);
+    return setup;
+}
+
 Length onTheRight(const PageSetup& setup, Length x) {
     return setup.size.width + setup.foldGap + x;
 }
@@ -155,6 +160,22 @@ Rect Layout::spot(Point centre, Length diameter) {
     return add(PieceKind::Embellishment,
                Rect::at({centre.x - radius, centre.y - radius}, {diameter, diameter}), OvalShape{},
                "");
+}
+
+void Layout::spots(Point firstCentre, Length diameter) {
+    for (int i = 0; i < 3; ++i) {
+        spot({firstCentre.x + i * diameter.scaledRounded(4, 3), firstCentre.y}, diameter);
+    }
+}
+
+Rect Layout::pennant(Rect box) {
+    const auto [width, height] = box.size();
+    const Length middle = width.halfRoundedDown();
+    return add(
+        PieceKind::Embellishment, box,
+        PolygonShape{
+            {{{}, {}}, {width, {}}, {width, height}, {middle, height - middle}, {{}, height}}},
+        "");
 }
 
 Rect Layout::lay(Piece piece, Point place) {

@@ -24,6 +24,7 @@ PageSetup a4Upright();
 PageSetup a4Lying();
 // Two such pages with 1/2 in between them.
 PageSetup facing(PageSetup setup);
+PageSetup withMargin(PageSetup setup, Length margin);
 // Where x is on the right one of two facing pages.
 Length onTheRight(const PageSetup& setup, Length x);
 
@@ -56,6 +57,10 @@ class Layout {
     Rect journaling(Rect box);
     // A place for an ornament: a round one of this diameter about a centre.
     Rect spot(Point centre, Length diameter);
+    // Three of them in a line to the right, a diameter and a third apart.
+    void spots(Point firstCentre, Length diameter);
+    // A hanging pennant: an ornament with a notch below.
+    Rect pennant(Rect box);
 
     // The outer box begins at `place`, its top left corner.
     Rect lay(Piece piece, Point place);

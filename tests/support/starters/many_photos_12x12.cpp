@@ -9,14 +9,15 @@ namespace {
 Sketch fiveAroundASquare() {
     Layout l("Five small around a square", "A 5x5 in the corner of a grid of 2 1/2 in squares.",
              page12());
-    l.strip(box(0_in, 3_in, 12_in, 4_in));
+    l.strip(box(0_in, 3.75_in, 12_in, 1.25_in));
+    l.block(box(1.625_in, 0.625_in, 8.75_in, 10.875_in));
     l.lay(focal(matted(photo(p5x5))), {2_in, 1_in});
     l.column({7.5_in, 1_in}, times(3, photo(p25x25)));
     l.row({2_in, 6.5_in}, times(2, photo(p25x25)));
     l.title(box(2_in, 9.375_in, 5.25_in, 1.75_in));
     l.journaling(box(7.5_in, 9.375_in, 2.5_in, 1.75_in));
-    l.spot({1_in, 5_in}, 1.25_in);
-    l.spot({10_in, 1_in}, 0.875_in);
+    l.spot({0.8125_in, 4.375_in}, 0.875_in);
+    l.spot({10.125_in, 1.25_in}, 0.875_in);
     l.spot({7.375_in, 9.25_in}, 0.75_in);
     return l.take();
 }
@@ -44,7 +45,7 @@ Sketch threeOverThreeUnder() {
     l.row({0.875_in, 8.5_in}, times(3, photo(p2x2)));
     l.title(box(7.875_in, 1.5_in, 3.25_in, 2_in));
     l.journaling(box(7.875_in, 8.5_in, 3.25_in, 2_in));
-    l.spot({9.5_in, 6_in}, 1.75_in);
+    l.spots({8.5_in, 6_in}, 0.75_in);
     l.spot({1_in, 3.875_in}, 0.75_in);
     l.spot({7.25_in, 8.125_in}, 1_in);
     return l.take();

@@ -7,16 +7,16 @@ namespace matwright::test {
 namespace {
 
 Sketch fourOnABlock() {
-    Layout l("Four squares on a block", "Four 4x4 close together, a strip down the left side.",
+    Layout l("Four on a block", "Four lying 3x4 close together, a strip down the left side.",
              page12());
     l.strip(box(0.75_in, 0_in, 1.25_in, 12_in));
-    l.block(box(2.5_in, 0.75_in, 8.75_in, 8.75_in));
-    l.grid({2.75_in, 1_in}, 2, times(4, photo(p4x4)));
-    l.title(box(2.5_in, 9.875_in, 5.25_in, 1.375_in));
-    l.journaling(box(8_in, 9.875_in, 3.25_in, 1.375_in));
-    l.spot({1.375_in, 3_in}, 1.5_in);
-    l.spot({11_in, 1_in}, 0.75_in);
-    l.spot({6.625_in, 9.5_in}, 0.875_in);
+    l.block(box(2.5_in, 1.25_in, 8.75_in, 6.75_in));
+    l.grid({2.75_in, 1.5_in}, 2, times(4, photo(p4x3)));
+    l.title(box(2.5_in, 8.25_in, 5.25_in, 1.5_in));
+    l.journaling(box(8_in, 8.25_in, 3.25_in, 2.5_in));
+    l.spot({1.375_in, 3.5_in}, 1.5_in);
+    l.spot({11_in, 1.5_in}, 0.75_in);
+    l.spot({6.625_in, 7.875_in}, 0.875_in);
     return l.take();
 }
 
@@ -50,7 +50,7 @@ Sketch fourAroundACircle() {
 Sketch twoOneTwo() {
     Layout l("Two, one, two", "A tall 4x6 between two pairs of squares of the same height.",
              page12());
-    l.strip(box(0_in, 4_in, 12_in, 3.75_in));
+    l.block(box(0_in, 5.875_in, 12_in, 6.125_in));
     l.column({0.625_in, 2.75_in}, times(2, photo(p3x3)));
     l.lay(focal(matted(photo(p4x6))), {3.875_in, 2.75_in});
     l.column({8.375_in, 2.75_in}, times(2, photo(p3x3)));

@@ -7,7 +7,8 @@ namespace matwright::test {
 
 std::vector<Starter> starters() {
     std::vector<Starter> all;
-    for (const auto part : {fewPhotosOn12x12, somePhotosOn12x12, manyPhotosOn12x12}) {
+    for (const auto part : {fewPhotosOn12x12, somePhotosOn12x12, manyPhotosOn12x12, airyOn12x12,
+                            onLetterUpright, onLetterLying, onOtherPages, onDoublePages}) {
         Starters some = part();
         all.insert(all.end(), std::make_move_iterator(some.begin()),
                    std::make_move_iterator(some.end()));

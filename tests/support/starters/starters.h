@@ -22,5 +22,10 @@ using Starters = std::vector<Starter>;
 Starters fewPhotosOn12x12();
 Starters somePhotosOn12x12();
 Starters manyPhotosOn12x12();
+Starters airyOn12x12();
+Starters onLetterUpright();
+Starters onLetterLying();
+Starters onOtherPages();
+Starters onDoublePages();
 
 }  // namespace matwright::test
