@@ -52,7 +52,8 @@ void checkEncoding(const pugi::xml_document& document, Reading& reading) {
                            [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     if (!encoding.empty() && encoding != "utf-8" && encoding != "us-ascii") {
         reading.fail(document, ErrorCode::NotXml,
-                     fmt::format("The file says it is written in {}. Save it again as UTF-8 with "
+                     fmt::format("The file keeps its letters in a way this program does not read "
+                                 "({}). Open another copy of it, or save it again as UTF-8 with "
                                  "the program it comes from.",
                                  inQuotes(encoding)));
     }
@@ -62,9 +63,9 @@ void checkEncoding(const pugi::xml_document& document, Reading& reading) {
 Node findModel(Node root, Reading& reading) {
     if (!isNamed(root, "svg", svgNamespace)) {
         reading.fail(root, ErrorCode::WrongFormat,
-                     fmt::format("The file is no sketch: it begins with {} instead of an SVG "
-                                 "picture. Choose a file that ends in {}.",
-                                 inQuotes(root.name()), sketchFileSuffix));
+                     fmt::format("The file is no sketch: it begins with {} instead of a picture. "
+                                 "Choose one that was saved with this program.",
+                                 inQuotes(root.name())));
         return {};
     }
     Node model;
@@ -82,10 +83,9 @@ Node findModel(Node root, Reading& reading) {
     }
     if (!model) {
         reading.fail(root, ErrorCode::WrongFormat,
-                     fmt::format("The file is a picture without a sketch in it. Choose a file that "
-                                 "ends in {}; a picture saved by another program may have lost "
-                                 "the sketch.",
-                                 sketchFileSuffix));
+                     "The file is a picture without a sketch in it. Choose one that was saved with "
+                     "this program; another program that saved the picture again may have lost "
+                     "the sketch.");
     }
     return model;
 }
@@ -131,9 +131,7 @@ Sketch readDocument(const pugi::xml_document& document, Reading& reading) {
 }
 
 Error parseError(const pugi::xml_parse_result& result, std::string_view bytes) {
-    return {ErrorCode::NotXml,
-            "The file is damaged or was cut off here: it is not well-formed XML. Open another "
-            "copy of it.",
+    return {ErrorCode::NotXml, "The file is damaged or was cut off here. Open another copy of it.",
             lineText(bytes, static_cast<std::size_t>(std::max<std::ptrdiff_t>(result.offset, 0)))};
 }
 

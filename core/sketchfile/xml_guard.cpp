@@ -165,8 +165,8 @@ class MarkupScan {
         if (m_depth == 0 && !isWhitespace(m_bytes.substr(from, to - from))) {
             m_at = from;
             fail(ErrorCode::NotXml,
-                 "The file is no sketch: it has text where only marked-up parts may be. Choose a "
-                 "file that ends in .sketch.svg.");
+                 "The file is no sketch: it has loose text where a picture would begin or end. "
+                 "Choose one that was saved with this program.");
             return;
         }
         passReferences(from, to);
@@ -219,14 +219,15 @@ std::optional<Error> findXmlFault(std::string_view bytes) {
     }
     if (isWideEncoding(bytes)) {
         return Error{ErrorCode::NotXml,
-                     "The file is written in UTF-16 or UTF-32. Save it again as UTF-8 with the "
-                     "program it comes from.",
+                     "The file keeps its letters in a way this program does not read (UTF-16 or "
+                     "UTF-32). Open another copy of it, or save it again as UTF-8 with the program "
+                     "it comes from.",
                      "line 1"};
     }
     if (const std::size_t at = findBadCharacter(bytes); at != std::string_view::npos) {
         return Error{ErrorCode::NotXml,
-                     "The file has bytes that are no text in UTF-8; it is damaged or of another "
-                     "kind. Open another copy of it.",
+                     "The file has something other than text here: it is damaged or no sketch. "
+                     "Open another copy of it.",
                      lineText(bytes, at)};
     }
     return MarkupScan(bytes).findFault();

@@ -20,7 +20,8 @@ using test::fileAround;
 using test::modelWith;
 using test::replaced;
 
-// Every refusal is a whole sentence and names a line.
+// Every refusal is a whole sentence in plain words and names a line. What the file is called is no
+// part of it: files of the right name are refused too.
 void expectRefused(const std::string& file, ErrorCode code, std::string_view what) {
     const auto loaded = readSketch(file);
     ASSERT_FALSE(loaded) << what;
@@ -28,6 +29,10 @@ void expectRefused(const std::string& file, ErrorCode code, std::string_view wha
     EXPECT_TRUE(loaded.error().sentence.ends_with('.')) << what << ": " << loaded.error().text();
     EXPECT_TRUE(loaded.error().where.starts_with("line ")) << what << ": " << loaded.error().text();
     EXPECT_LT(loaded.error().text().size(), 500u) << what;
+    for (const char* word : {"bytes", "XML", ".sketch.svg"}) {
+        EXPECT_FALSE(loaded.error().sentence.contains(word))
+            << what << ": " << loaded.error().text();
+    }
 }
 
 std::string repeated(std::string_view part, std::size_t count) {
