@@ -72,12 +72,17 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
     ask();
 }
 
+ChecksPanel::~ChecksPanel() {
+    m_stop.request_stop();
+}
+
 CheckSettings ChecksPanel::checkSettings() const {
     return {m_settings.value().trimmerStep, m_settings.value().scale};
 }
 
 void ChecksPanel::ask() {
     m_outdated = m_run.isRunning();
+    m_stop.request_stop();
     m_rest.start();
 }
 
@@ -87,9 +92,11 @@ void ChecksPanel::start() {
         return;
     }
     m_outdated = false;
-    m_run.setFuture(QtConcurrent::run([sketch = m_session.sketch(), settings = checkSettings()] {
-        return checkSketch(sketch, settings);
-    }));
+    m_stop = std::stop_source();
+    m_run.setFuture(QtConcurrent::run(
+        [sketch = m_session.sketch(), settings = checkSettings(), stop = m_stop.get_token()] {
+            return checkSketch(sketch, settings, stop);
+        }));
 }
 
 void ChecksPanel::finished() {

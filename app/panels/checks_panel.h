@@ -4,6 +4,7 @@
 #include <QFutureWatcher>
 #include <QTimer>
 #include <QWidget>
+#include <stop_token>
 #include <vector>
 
 #include "app/editing/session.h"
@@ -19,7 +20,7 @@ namespace matwright::app {
 
 // What a person may want to mend, one sentence a line. Kept up to date in the background: a change
 // is checked once the sketch has rested for restMs, on a worker, and of overlapping runs only the
-// latest counts. A click or Enter selects the pieces.
+// latest counts; an outdated one is stopped. A click or Enter selects the pieces.
 class ChecksPanel final : public QWidget {
     Q_OBJECT
 
@@ -28,6 +29,7 @@ class ChecksPanel final : public QWidget {
 
     // Both must outlive the panel.
     ChecksPanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    ~ChecksPanel() override;
 
     const std::vector<CheckFinding>& findings() const { return m_findings; }
     // The same with and without findings, so that nothing around the panel jumps.
@@ -60,6 +62,7 @@ class ChecksPanel final : public QWidget {
     QListWidget* m_list;
     QTimer m_rest;
     QFutureWatcher<std::vector<CheckFinding>> m_run;
+    std::stop_source m_stop;  // of that run
     bool m_outdated = false;  // something changed while a run was on its way
     std::vector<CheckFinding> m_findings;
 };

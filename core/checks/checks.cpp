@@ -23,7 +23,8 @@ std::string CheckContext::label(PieceId id) const {
     return fmt::format("{} \u00B7 {}", number->second, displayName(sketch.pieces.at(id)));
 }
 
-std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings& settings) {
+std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings& settings,
+                                      const std::stop_token& stop) {
     const Layering layering(sketch);
     std::map<PieceId, std::size_t> numbers;
     for (std::size_t i = 0; i < sketch.order.size(); ++i) {
@@ -36,6 +37,9 @@ std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings&
         const Length slack = Length::fromTicks(piece.rotation.isZero() ? 0 : 1);
         const CheckedPiece checked{id, piece, layering.bounds(id), slack};
         for (const auto& find : finders) {
+            if (stop.stop_requested()) {
+                return findings;
+            }
             find(context, checked, findings);
         }
     }

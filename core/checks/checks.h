@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -44,8 +45,10 @@ struct CheckFinding {
 };
 
 // The findings in order of the pieces from bottom to top, then of CheckKind. Empty is good. The
-// same sketch and settings always give the same findings.
-std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings& settings);
+// same sketch and settings always give the same findings. Once a stop is requested it returns soon,
+// with what it found until then.
+std::vector<CheckFinding> checkSketch(const Sketch& sketch, const CheckSettings& settings,
+                                      const std::stop_token& stop = {});
 
 // A stable word for scripts: "off-page", "over-margin", …
 std::string_view checkWord(CheckKind kind);

@@ -106,5 +106,19 @@ TEST(Checks, RandomSketchesGiveTheSameSentencesTwiceAndOnlyOfTheirPieces) {
     }
 }
 
+TEST(Checks, StopWhenAskedTo) {
+    Piece outside;
+    outside.kind = PieceKind::PhotoSlot;
+    outside.place = {Length::inches(20), Length::inches(20)};
+    outside.size = {Length::inches(4), Length::inches(6)};
+    outside.printSize = outside.size;
+    const Sketch sketch = sketchWith({outside, outside});
+    std::stop_source stop;
+    EXPECT_EQ(checkSketch(sketch, {}, stop.get_token()), checkSketch(sketch, {}));
+    stop.request_stop();
+    EXPECT_TRUE(checkSketch(sketch, {}, stop.get_token()).empty());
+    EXPECT_FALSE(checkSketch(sketch, {}).empty());
+}
+
 }  // namespace
 }  // namespace matwright::test
