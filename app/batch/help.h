@@ -29,6 +29,7 @@ Examples:
     matwright-batch template page.sketch.svg -o template.svg --scale 1mm --no-dimensions
 Lengths are written as people do: 1/4, "1 1/2", 0.25, 6mm, 0.6cm; without a unit they are inches.
 Tiled SVG makes one file a sheet: OUT-1-A1.svg, OUT-2-A2.svg, ... (row letter, column number).
+A double page is tiled page by page: OUT-1-left-A1.svg, ..., OUT-5-right-A1.svg, ...
 Print at actual size (100 %), then measure the 1 in square; tiled, the ruler on each sheet.)";
 
 inline constexpr const char* cutLinesExamples = R"(

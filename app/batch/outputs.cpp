@@ -27,20 +27,32 @@ std::string_view bytesOf(const QByteArray& bytes) {
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
-Result<TemplateSheets> sheetsOf(const TemplateCommand& command, const Drawing& drawing) {
-    if (!command.tiled) {
-        return wholeTemplate(drawing);
-    }
-    return tiledTemplate(drawing, {command.sheet->size, command.printerMargin, command.overlap});
+TilingOptions tilingOf(const TemplateCommand& command) {
+    return {command.sheet->size, command.printerMargin, command.overlap};
 }
 
-// "page.svg" -> "page-03-B1.svg"
+Drawing drawingOf(const TemplateCommand& command, const Sketch& sketch, Scale scale) {
+    TemplateOptions look = command.look;
+    look.scale = scale;
+    if (const auto plan = planTiles(sketch.page, tilingOf(command)); command.tiled && plan) {
+        look.parts = plan->parts();
+    }
+    return templateDrawing(sketch, look);
+}
+
+Result<TemplateSheets> sheetsOf(const TemplateCommand& command, const PageSetup& page,
+                                const Drawing& drawing) {
+    return command.tiled ? tiledTemplate(drawing, page, tilingOf(command)) : wholeTemplate(drawing);
+}
+
+// "page.svg" -> "page-03-B1.svg", "page-03-left-B1.svg"
 std::filesystem::path numbered(std::filesystem::path output, std::size_t index,
                                const TilePlan& plan) {
     const std::size_t digits = std::to_string(plan.tiles.size()).size();
-    const std::string name =
-        fmt::format("{}-{:0{}}-{}{}", output.stem().string(), index + 1, digits,
-                    plan.tiles[index].name(), output.extension().string());
+    std::string tile = plan.tiles[index].name();
+    std::ranges::replace(tile, ' ', '-');
+    const std::string name = fmt::format("{}-{:0{}}-{}{}", output.stem().string(), index + 1,
+                                         digits, tile, output.extension().string());
     return output.replace_filename(name);
 }
 
@@ -85,15 +97,13 @@ int runTemplate(const TemplateCommand& command, BatchPorts& ports) {
     if (!sketch) {
         return sketch.error();
     }
-    TemplateOptions look = command.look;
-    look.scale = command.scale.value_or(naturalScale(*sketch));
-    const Drawing drawing = templateDrawing(*sketch, look);
-    const Result<TemplateSheets> sheets = sheetsOf(command, drawing);
+    const Scale scale = command.scale.value_or(naturalScale(*sketch));
+    const Drawing drawing = drawingOf(command, *sketch, scale);
+    const Result<TemplateSheets> sheets = sheetsOf(command, sketch->page, drawing);
     if (!sheets) {
         return fail(ports, WrongUse, sheets.error());
     }
-    const std::string what =
-        describe(*sheets, drawing.size, *command.sheet, look.scale).toStdString();
+    const std::string what = describe(*sheets, drawing.size, *command.sheet, scale).toStdString();
     return asSvg ? writeSvgs(command, *sheets, what, ports)
                  : writePdf(command, *sheets, drawing.title, what, ports);
 }

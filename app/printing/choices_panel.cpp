@@ -69,7 +69,10 @@ QWidget* ChoicesPanel::makeHow() {
     }
     (m_choice.tiled ? m_inParts : m_whole)->setChecked(true);
     connect(m_inParts, &QRadioButton::toggled, this, [this](bool tiled) {
-        changePaper([tiled](TemplateChoice& choice) { choice.tiled = tiled; });
+        changePaper([tiled](TemplateChoice& choice) {
+            choice.tiled = tiled;
+            choice.howChosen = true;
+        });
     });
     return how;
 }

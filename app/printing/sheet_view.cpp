@@ -16,6 +16,8 @@ namespace {
 // Free desk around and between the sheets, in inches.
 constexpr double rim = 0.35;
 constexpr double gap = 0.35;
+// More of it between the sheets of two pages.
+constexpr double fold = 1;
 // On the screen, in pixels; finer lines would fade away when whole sheets are looked at.
 constexpr double leastLine = 1;
 
@@ -47,12 +49,8 @@ void SheetView::show(std::optional<int> sheet) {
     update();
 }
 
-int SheetView::columns() const {
-    return !m_shown && m_sheets && m_sheets->tilePlan ? m_sheets->tilePlan->columns : 1;
-}
-
-int SheetView::rows() const {
-    return !m_shown && m_sheets && m_sheets->tilePlan ? m_sheets->tilePlan->rows : 1;
+const TilePlan* SheetView::spreadOut() const {
+    return !m_shown && m_sheets && m_sheets->tilePlan ? &*m_sheets->tilePlan : nullptr;
 }
 
 QSizeF SheetView::contentInches() const {
@@ -60,8 +58,25 @@ QSizeF SheetView::contentInches() const {
         return {1, 1};
     }
     const QSizeF sheet = inches(m_sheets->pages.front().media);
-    return {columns() * (sheet.width() + gap) - gap + 2 * rim,
-            rows() * (sheet.height() + gap) - gap + 2 * rim};
+    const TilePlan* plan = spreadOut();
+    const int pages = plan != nullptr && plan->isPageByPage() ? 2 : 1;
+    const int columns = plan != nullptr ? pages * plan->columns : 1;
+    const int rows = plan != nullptr ? plan->rows : 1;
+    return {columns * (sheet.width() + gap) - gap + (pages - 1) * fold + 2 * rim,
+            rows * (sheet.height() + gap) - gap + 2 * rim};
+}
+
+QPointF SheetView::cornerInches(int index) const {
+    const TilePlan* plan = spreadOut();
+    if (plan == nullptr) {
+        return {rim, rim};
+    }
+    const QSizeF sheet = inches(m_sheets->pages.front().media);
+    const Tile& tile = plan->tiles[static_cast<std::size_t>(index)];
+    const bool onRight = tile.page == TiledPage::Right;
+    const int column = tile.column + (onRight ? plan->columns : 0);
+    return {rim + column * (sheet.width() + gap) + (onRight ? fold : 0),
+            rim + tile.row * (sheet.height() + gap)};
 }
 
 QRectF SheetView::sheetRect(int index) const {
@@ -71,13 +86,9 @@ QRectF SheetView::sheetRect(int index) const {
     const QSizeF content = contentInches();
     const double scale = std::min(width() / content.width(), height() / content.height());
     const QSizeF sheet = inches(m_sheets->pages.front().media);
-    const int cell = m_shown ? 0 : index;
-    const int column = cell % columns();
-    const int row = cell / columns();
-    const QPointF corner(rim + column * (sheet.width() + gap), rim + row * (sheet.height() + gap));
     const QPointF free((width() - content.width() * scale) / 2,
                        (height() - content.height() * scale) / 2);
-    return {free + corner * scale, sheet * scale};
+    return {free + cornerInches(index) * scale, sheet * scale};
 }
 
 std::optional<int> SheetView::sheetAt(QPointF position) const {

@@ -38,8 +38,10 @@ class SheetView final : public QWidget {
     bool event(QEvent* event) override;
 
   private:
-    int columns() const;
-    int rows() const;
+    // The plan of the sheets that are shown side by side; nullptr where one is shown.
+    const TilePlan* spreadOut() const;
+    // Of sheet `index` within the content.
+    QPointF cornerInches(int index) const;
     // The sheet under this place, when all are shown.
     std::optional<int> sheetAt(QPointF position) const;
     void paintSheet(QPainter& painter, int index) const;

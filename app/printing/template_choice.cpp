@@ -11,6 +11,10 @@ QString choiceWord(const char* text) {
     return QCoreApplication::translate("matwright::app::TemplateChoice", text);
 }
 
+TilingOptions tilingOf(const TemplateChoice& choice) {
+    return {choice.sheet->size, choice.printerMargin, choice.overlap};
+}
+
 }  // namespace
 
 TemplateChoice initialChoice(const Settings& settings, const Sketch& sketch) {
@@ -29,7 +33,9 @@ Settings remembered(Settings settings, const TemplateChoice& choice) {
     settings.sheetId = choice.sheet->id;
     settings.printerMargin = choice.printerMargin;
     settings.overlap = choice.overlap;
-    settings.templateTiled = choice.tiled;
+    if (choice.howChosen) {
+        settings.templateTiled = choice.tiled;
+    }
     return settings;
 }
 
@@ -38,16 +44,25 @@ bool fitsWhole(Size page, const TemplateChoice& choice) {
     return sheet.contains(page) || sheet.turned().contains(page);
 }
 
-Result<TemplateSheets> sheetsToSave(const Drawing& drawing, const TemplateChoice& choice) {
-    if (!choice.tiled) {
-        return wholeTemplate(drawing);
+TemplateOptions lookOnSheets(const PageSetup& page, const TemplateChoice& choice) {
+    TemplateOptions look = choice.look;
+    if (choice.tiled) {
+        if (const auto plan = planTiles(page, tilingOf(choice))) {
+            look.parts = plan->parts();
+        }
     }
-    return tiledTemplate(drawing, {choice.sheet->size, choice.printerMargin, choice.overlap});
+    return look;
 }
 
-Result<TemplateSheets> sheetsToPrint(const Drawing& drawing, const TemplateChoice& choice) {
+Result<TemplateSheets> sheetsToSave(const Drawing& drawing, const PageSetup& page,
+                                    const TemplateChoice& choice) {
+    return choice.tiled ? tiledTemplate(drawing, page, tilingOf(choice)) : wholeTemplate(drawing);
+}
+
+Result<TemplateSheets> sheetsToPrint(const Drawing& drawing, const PageSetup& page,
+                                     const TemplateChoice& choice) {
     if (choice.tiled) {
-        return sheetsToSave(drawing, choice);
+        return sheetsToSave(drawing, page, choice);
     }
     if (std::optional<TemplateSheets> sheets = centredTemplate(drawing, choice.sheet->size)) {
         return std::move(*sheets);

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <QtConcurrent/QtConcurrent>
 
 #include "app/panels/tint.h"
 #include "app/printing/choices_panel.h"
@@ -24,6 +25,7 @@ namespace matwright::app {
 namespace {
 
 constexpr int buttonHeight = 32;
+constexpr int quietHeight = 28;
 constexpr int sideWidth = 340;
 
 QLabel* wrappedLabel() {
@@ -54,7 +56,8 @@ TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings, QS
       m_outcome(wrappedLabel()),
       m_trueSize(wrappedLabel()),
       m_problem(new TintedLabel(Tint::Wrong)),
-      m_news(new TintedLabel(Tint::Quiet)) {
+      m_news(new TintedLabel(Tint::Quiet)),
+      m_findings(new QPushButton) {
     setWindowTitle(tr("Template"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     auto* row = new QHBoxLayout(this);
@@ -64,9 +67,32 @@ TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings, QS
     connect(m_choices, &ChoicesPanel::lookChanged, this, &TemplateDialog::redraw);
     connect(m_choices, &ChoicesPanel::paperChanged, this, [this] {
         remember();
-        layOutSheets();
+        redraw();  // other sheets have other seams
     });
     redraw();
+    lookForFindings();
+}
+
+TemplateDialog::~TemplateDialog() {
+    m_stop.request_stop();
+}
+
+// On a worker: a page of many pieces takes a while, and nothing here waits for it.
+void TemplateDialog::lookForFindings() {
+    connect(m_findings, &QPushButton::clicked, this, [this] {
+        emit checksRequested();
+        reject();
+    });
+    connect(&m_checks, &QFutureWatcherBase::finished, this, [this] {
+        const int count = static_cast<int>(m_checks.result().size());
+        m_findings->setText(count == 1 ? tr("1 thing to look at: see &Checks")
+                                       : tr("%1 things to look at: see &Checks").arg(count));
+        m_findings->setVisible(count > 0);
+    });
+    const CheckSettings settings{m_settings.value().trimmerStep, m_settings.value().scale};
+    m_checks.setFuture(QtConcurrent::run([sketch = m_sketch, settings, stop = m_stop.get_token()] {
+        return checkSketch(sketch, settings, stop);
+    }));
 }
 
 QWidget* TemplateDialog::makeSide() {
@@ -89,6 +115,12 @@ QWidget* TemplateDialog::makeSide() {
     }
     m_problem->hide();
     m_news->hide();
+    m_findings->setMinimumHeight(quietHeight);
+    m_findings->setFlat(true);
+    m_findings->setAutoDefault(false);
+    m_findings->setToolTip(tr("Close the template and show the list of checks"));
+    m_findings->hide();
+    column->addWidget(m_findings, 0, Qt::AlignLeft);
     column->addWidget(makeButtons());
     return side;
 }
@@ -107,11 +139,11 @@ QWidget* TemplateDialog::makeButtons() {
     };
     m_print = add(tr("&Print…"), 0, 0, 2, &TemplateDialog::print);
     m_savePdf = add(tr("&Save PDF…"), 1, 0, 1, &TemplateDialog::savePdf);
-    auto* svg = add(tr("Sa&ve SVG…"), 1, 1, 1, &TemplateDialog::saveSvg);
-    svg->setToolTip(tr("The whole page as one drawing, for a drawing program"));
-    auto* cut = add(tr("Save cut &lines…"), 2, 0, 1, &TemplateDialog::saveCutLines);
+    auto* cut = add(tr("Save cut &lines…"), 1, 1, 1, &TemplateDialog::saveCutLines);
     cut->setToolTip(tr("Closed outlines only, one group a paper, for a cutting machine"));
-    add(tr("Clos&e"), 2, 1, 1, &QDialog::reject);
+    auto* svg = add(tr("Sa&ve the whole page as SVG…"), 2, 0, 2, &TemplateDialog::saveSvg);
+    svg->setToolTip(tr("One drawing of the page, never in parts, for a drawing program"));
+    add(tr("Clos&e"), 3, 0, 2, &QDialog::reject);
     return buttons;
 }
 
@@ -121,13 +153,13 @@ void TemplateDialog::makeDefault(QPushButton* button) {
 }
 
 void TemplateDialog::redraw() {
-    m_drawing = templateDrawing(m_sketch, m_choices->choice().look);
+    m_drawing = templateDrawing(m_sketch, lookOnSheets(m_sketch.page, m_choices->choice()));
     layOutSheets();
 }
 
 void TemplateDialog::layOutSheets() {
     const TemplateChoice& choice = m_choices->choice();
-    Result<TemplateSheets> sheets = sheetsToSave(m_drawing, choice);
+    Result<TemplateSheets> sheets = sheetsToSave(m_drawing, m_sketch.page, choice);
     m_trueSize->setText(trueSizeSentence(choice));
     const bool printable = sheets && (choice.tiled || fitsWhole(m_drawing.size, choice));
     m_print->setEnabled(printable);
@@ -168,7 +200,8 @@ void TemplateDialog::say(const QString& problem, const QString& news) {
 }
 
 void TemplateDialog::savePdf() {
-    const Result<TemplateSheets> sheets = sheetsToSave(m_drawing, m_choices->choice());
+    const Result<TemplateSheets> sheets =
+        sheetsToSave(m_drawing, m_sketch.page, m_choices->choice());
     if (!sheets) {
         return say(QString::fromStdString(sheets.error().sentence));
     }
@@ -181,8 +214,9 @@ void TemplateDialog::savePdf() {
 }
 
 void TemplateDialog::saveSvg() {
-    save(tr("Save the template as SVG"), tr("template"), QStringLiteral(".svg"),
-         tr("SVG drawings (*.svg)"), svgText(m_drawing), tr("Saved the whole page as %1."));
+    const Drawing whole = templateDrawing(m_sketch, m_choices->choice().look);
+    save(tr("Save the whole page as SVG"), tr("template"), QStringLiteral(".svg"),
+         tr("SVG drawings (*.svg)"), svgText(whole), tr("Saved the whole page as %1."));
 }
 
 void TemplateDialog::saveCutLines() {
@@ -218,7 +252,8 @@ void TemplateDialog::save(const QString& title, const QString& part, const QStri
 }
 
 void TemplateDialog::print() {
-    const Result<TemplateSheets> sheets = sheetsToPrint(m_drawing, m_choices->choice());
+    const Result<TemplateSheets> sheets =
+        sheetsToPrint(m_drawing, m_sketch.page, m_choices->choice());
     if (!sheets) {
         return say(QString::fromStdString(sheets.error().sentence));
     }

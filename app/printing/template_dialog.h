@@ -2,10 +2,13 @@
 #pragma once
 
 #include <QDialog>
+#include <QFutureWatcher>
+#include <stop_token>
 #include <string_view>
 
 #include "app/printing/template_asks.h"
 #include "app/printing/template_choice.h"
+#include "core/checks/checks.h"
 
 class QLabel;
 class QPushButton;
@@ -18,7 +21,8 @@ class SheetPreview;
 class TintedLabel;
 
 // The measured template of a sketch: shown as it will come out, then printed or saved. It works on
-// a copy of the sketch. Choices about paper are remembered in the settings.
+// a copy of the sketch. Choices about paper are remembered in the settings. Where the checks find
+// something, a line says how much, and pressing it leads there.
 class TemplateDialog final : public QDialog {
     Q_OBJECT
 
@@ -28,12 +32,18 @@ class TemplateDialog final : public QDialog {
                    QWidget* parent = nullptr);
     TemplateDialog(const Sketch& sketch, SettingsStore& settings, QString suggestedName,
                    TemplateAsks asks, QWidget* parent = nullptr);
+    ~TemplateDialog() override;
 
     const SheetPreview& preview() const { return *m_preview; }
+    const QString& suggestedName() const { return m_suggestedName; }
     // What went wrong or what is in the way; empty when nothing is.
     QString problem() const;
     // What was done last: "Saved …".
     QString news() const;
+
+  signals:
+    // To look at what the checks found; the dialog closes.
+    void checksRequested();
 
   public slots:
     void print();
@@ -44,6 +54,7 @@ class TemplateDialog final : public QDialog {
   private:
     QWidget* makeSide();
     QWidget* makeButtons();
+    void lookForFindings();
     void redraw();
     void layOutSheets();
     void remember();
@@ -65,6 +76,9 @@ class TemplateDialog final : public QDialog {
     QLabel* m_trueSize;
     TintedLabel* m_problem;
     TintedLabel* m_news;
+    QPushButton* m_findings;
+    QFutureWatcher<std::vector<CheckFinding>> m_checks;
+    std::stop_source m_stop;
     QPushButton* m_print;
     QPushButton* m_savePdf;
 };

@@ -11,8 +11,9 @@ TemplateSheets wholeTemplate(const Drawing& drawing) {
     return {{PdfPage{drawing, drawing.size, {}, {}}}, {}};
 }
 
-Result<TemplateSheets> tiledTemplate(const Drawing& drawing, const TilingOptions& options) {
-    Result<TilePlan> plan = planTiles(drawing.size, options);
+Result<TemplateSheets> tiledTemplate(const Drawing& drawing, const PageSetup& page,
+                                     const TilingOptions& options) {
+    Result<TilePlan> plan = planTiles(page, options);
     if (!plan) {
         return std::unexpected(plan.error());
     }
@@ -61,16 +62,19 @@ QString countedSheets(std::size_t count, const NamedSize& sheet) {
 }  // namespace
 
 QString describe(const TemplateSheets& sheets, Size drawing, const NamedSize& sheet, Scale scale) {
-    const QString page = QString::fromStdString(naturalSizeText(drawing));
+    const bool pageByPage = sheets.tilePlan && sheets.tilePlan->isPageByPage();
+    const QString page =
+        QString::fromStdString(naturalSizeText(pageByPage ? sheets.tilePlan->page : drawing));
     const PdfPage& first = sheets.pages.front();
     if (!sheets.tilePlan && first.media == drawing) {
         return said("%1 page in one piece").arg(page);
     }
-    QString text = said("%1 page on %2").arg(page, countedSheets(sheets.pages.size(), sheet));
+    QString text = (pageByPage ? said("Two pages of %1 on %2") : said("%1 page on %2"))
+                       .arg(page, countedSheets(sheets.pages.size(), sheet));
     if (first.media.width > first.media.height) {
         text = said("%1, sideways").arg(text);
     }
-    return sheets.pages.size() == 1
+    return !sheets.tilePlan || sheets.tilePlan->rows * sheets.tilePlan->columns == 1
                ? text
                : said("%1, joined with %2 overlap")
                      .arg(text,

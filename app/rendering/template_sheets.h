@@ -21,8 +21,10 @@ struct TemplateSheets {
 // One page as large as the drawing.
 TemplateSheets wholeTemplate(const Drawing& drawing);
 
-// In parts that are joined after printing. Errors: those of planTiles.
-Result<TemplateSheets> tiledTemplate(const Drawing& drawing, const TilingOptions& options);
+// In parts that are joined after printing, a double page page by page. `page` is what was drawn.
+// Errors: those of planTiles.
+Result<TemplateSheets> tiledTemplate(const Drawing& drawing, const PageSetup& page,
+                                     const TilingOptions& options);
 
 // Whole, in the middle of one sheet, upright where it fits both ways. `sheet` is upright. Nothing
 // where the drawing is larger than the sheet; the printer's margins are not looked at.
@@ -31,7 +33,8 @@ std::optional<TemplateSheets> centredTemplate(const Drawing& drawing, Size sheet
 // What people call a sheet of the catalogue: "Letter", "A4", "12 × 18 in".
 QString shortName(const NamedSize& sheet);
 
-// What comes out, as one phrase: "12 × 12 in page on 4 Letter sheets, joined with 1/4 in overlap".
+// What comes out, as one phrase: "12 × 12 in page on 4 Letter sheets, joined with 1/4 in overlap",
+// "Two pages of 12 × 12 in on 8 Letter sheets, …".
 // `sheet` is what the sheets were laid out for; the scale is that of the overlap.
 QString describe(const TemplateSheets& sheets, Size drawing, const NamedSize& sheet, Scale scale);
 

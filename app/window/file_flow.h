@@ -34,10 +34,13 @@ class FileFlow final : public QObject {
     // there was nothing to offer.
     bool offerRecoveredWork();
 
+    // The folder a file dialog begins in: the document's, else that of the last file, else the
+    // person's documents.
+    QString folderToStartIn() const;
+
   private:
     bool saveTo(const QString& path);
     bool openRecovered(AbandonedWork work);
-    QString folderToStartIn() const;
 
     Workplace m_workplace;
     SketchDocument& m_document;

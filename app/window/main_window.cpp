@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 
 #include <QCloseEvent>
+#include <QDir>
 #include <QDockWidget>
 #include <QMenuBar>
 #include <QScreen>
@@ -186,9 +187,10 @@ void MainWindow::connectParts() {
 
 void MainWindow::showTemplate() {
     finishTyping();
-    auto* dialog =
-        new TemplateDialog(m_work.session.sketch(), m_settings, m_work.document.shownName(), this);
+    const QString name = QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName());
+    auto* dialog = new TemplateDialog(m_work.session.sketch(), m_settings, name, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &TemplateDialog::checksRequested, this, [this] { showDock(*m_checksDock); });
     dialog->open();
 }
 

@@ -15,10 +15,6 @@ constexpr Stroke hairline() {
     return {Length::hundredthMillimetres(10), {0, 0, 0}, {}};
 }
 
-bool isCut(PieceKind kind) {
-    return kind != PieceKind::Title && kind != PieceKind::Embellishment;
-}
-
 // One layer a paper, in the order the papers are first met.
 class PaperLayers {
   public:
@@ -45,6 +41,10 @@ std::string paperOf(const Piece& piece) {
 }
 
 }  // namespace
+
+bool isCut(PieceKind kind) {
+    return kind != PieceKind::Title && kind != PieceKind::Embellishment;
+}
 
 Drawing cutLineDrawing(const Sketch& sketch) {
     PaperLayers layers;

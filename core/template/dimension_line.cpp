@@ -76,7 +76,7 @@ bool placeFigure(const Occupancy& occupancy, DimensionLine& line) {
             for (const Length centre : figureCentres(along)) {
                 const Interval width{centre - half, centre + half};
                 line.figureBox = boxOf(line.distance, width, across);
-                if (along.contains(width) && occupancy.isFree(line.figureBox, kinds)) {
+                if (along.contains(width) && occupancy.isFreeOnOnePart(line.figureBox, kinds)) {
                     return true;
                 }
             }
@@ -137,14 +137,14 @@ Vertex vertexOf(Distance distance, Length along, Length across) {
 }
 
 EdgeContact contactOf(const ScenePiece& piece, Distance distance) {
-    const Length edge = alongOf(distance, piece.trimBounds).low;
+    const Length edge = alongOf(distance, piece.outerBounds).low;
     const double limit = static_cast<double>(edge.ticks()) + 3;
     constexpr double infinite = std::numeric_limits<double>::infinity();
     double low = infinite;
     double high = -infinite;
     double nearest = infinite;
     double nearestAcross = 0;
-    for (const Vertex& corner : piece.trimRing) {
+    for (const Vertex& corner : piece.outerRing) {
         const double along = alongOf(distance, corner);
         const double across = acrossOf(distance, corner);
         if (along <= limit) {

@@ -9,8 +9,8 @@
 
 namespace matwright {
 
-// Where a piece touches the upright line through its left end (or the level line through its top):
-// a stretch for straight edges, a single point for corners and curves.
+// Where a piece's outermost edge touches the upright line through its left end (or the level line
+// through its top): a stretch for straight edges, a single point for corners and curves.
 struct EdgeContact {
     Length edge;     // where the distance ends: x for Left, y for Top
     Interval along;  // the other coordinate

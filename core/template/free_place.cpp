@@ -112,7 +112,7 @@ std::optional<PlaceBeside> leaderPlace(const Scene& scene, const Occupancy& occu
         if (squaredDistance(from, spot) > longestLeader * longestLeader) {
             return std::nullopt;  // the corners come nearest first
         }
-        if (occupancy.isFree(box.expanded(textClearance), Occupancy::Everything) &&
+        if (occupancy.isFreeOnOnePart(box.expanded(textClearance), Occupancy::Everything) &&
             (!onBarePaper || scene.topmostAt(middleOf(box)) == nullptr) &&
             occupancy.isFree(from, spot, Occupancy::Mark)) {
             return PlaceBeside{corner, from, spot};
@@ -143,7 +143,7 @@ std::optional<Point> placeInPiece(const Scene& scene, const Occupancy& occupancy
         for (const Point corner : corners) {
             const Rect box = Rect::at(corner, room);
             // No edge crosses the box, so its middle speaks for all of it.
-            if (occupancy.isFree(box.expanded(textClearance), kinds) &&
+            if (occupancy.isFreeOnOnePart(box.expanded(textClearance), kinds) &&
                 ringContains(piece.trimRing, middleOf(box)) &&
                 scene.topmostAt(middleOf(box)) == &piece) {
                 return corner;
@@ -197,7 +197,7 @@ std::optional<Point> placeOnSheet(const Scene& scene, const Occupancy& occupancy
     int leastCrowd = 0;
     for (const Point at : everyPair(xs, ys)) {
         const Rect box = Rect::at(at, room);
-        if (!occupancy.isFree(box.expanded(textClearance), kinds) ||
+        if (!occupancy.isFreeOnOnePart(box.expanded(textClearance), kinds) ||
             (freedom == Freedom::BarePaper && scene.topmostAt(middleOf(box)) != nullptr)) {
             continue;
         }

@@ -23,12 +23,18 @@ std::vector<Line> centreTicks(const Rect& page) {
             {{page.right() - tickLength, centre.y}, {page.right(), centre.y}}};
 }
 
-std::optional<Rect> foldGap(const PageSetup& setup) {
+std::optional<Line> foldLine(const PageSetup& setup) {
     const std::vector<Rect> both = pages(setup);
-    if (both.size() < 2 || !setup.foldGap.isPositive()) {
+    if (both.size() < 2) {
         return std::nullopt;
     }
-    return Rect{{both[0].right(), both[1].left()}, both[0].y};
+    const Length middle = Interval{both[0].right(), both[1].left()}.centreRoundedDown();
+    return Line{{middle, both[0].top()}, {middle, both[0].bottom()}};
+}
+
+// Where the pages meet, their edges are one black line: a white band in it lets the fold show.
+bool needsBand(const PageSetup& setup) {
+    return setup.foldGap < 2 * pen::foldBand().width;
 }
 
 }  // namespace
@@ -51,12 +57,12 @@ Layer guideLayer(const PageSetup& setup) {
     for (const Rect& inside : insideMargins(setup)) {
         layer.items.emplace_back(PathItem{{rectPath(inside)}, pen::guide(), std::nullopt});
     }
-    if (const auto gap = foldGap(setup)) {
-        const Length middle = gap->x.centreRoundedDown();
-        layer.items.emplace_back(
-            PathItem{{linePath(vertexAt({middle, gap->top()}), vertexAt({middle, gap->bottom()}))},
-                     pen::guide(),
-                     std::nullopt});
+    if (const auto fold = foldLine(setup)) {
+        const Path line = linePath(vertexAt(fold->from), vertexAt(fold->to));
+        if (needsBand(setup)) {
+            layer.items.emplace_back(PathItem{{line}, pen::foldBand(), std::nullopt});
+        }
+        layer.items.emplace_back(PathItem{{line}, pen::fold(), std::nullopt});
     }
     std::vector<Path> ticks;
     for (const Rect& page : pages(setup)) {
@@ -83,6 +89,9 @@ void addGuides(const PageSetup& setup, bool withGuides, Occupancy& occupancy) {
     }
     if (!withGuides) {
         return;
+    }
+    if (const auto fold = foldLine(setup)) {
+        occupancy.addLine(vertexAt(fold->from), vertexAt(fold->to), Occupancy::Guide);
     }
     for (const Rect& inside : insideMargins(setup)) {
         const Path edge = rectPath(inside);

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/template/cut_lines.h"
 #include "core/template/text_block.h"
 
 namespace matwright {
@@ -14,10 +15,6 @@ constexpr std::size_t longestRowName = 24;
 
 std::string withPaper(const std::string& text, const std::string& paper) {
     return paper.empty() ? text : text + ", " + shortened(paper, longestPaper);
-}
-
-bool isTrimmed(PieceKind kind) {
-    return kind == PieceKind::PhotoSlot || kind == PieceKind::Strip || kind == PieceKind::Block;
 }
 
 std::string shapeWord(const Shape& shape, Size size) {
@@ -33,7 +30,7 @@ std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
         lines.push_back(fmt::format("print {}", sizeText(*piece.printSize, scale)));
     }
     const std::string own = shapeWord(piece.shape, piece.size) + sizeText(piece.size, scale);
-    lines.push_back(withPaper((isTrimmed(piece.kind) ? "trim " : "size ") + own, piece.paper));
+    lines.push_back(withPaper((isCut(piece.kind) ? "trim " : "size ") + own, piece.paper));
     for (std::size_t i = 0; i < piece.mats.size(); ++i) {
         const std::string word = piece.mats.size() == 1 ? "mat" : fmt::format("mat {}", i + 1);
         lines.push_back(
@@ -49,12 +46,12 @@ std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
 }
 
 std::string distanceText(const ScenePiece& piece, Scale scale, ToldDistances told) {
-    std::string text;
+    std::string text = piece.mats.empty() ? "" : "mat ";
     if (told.left) {
         text += fmt::format("left {}", figureText(piece.left(), scale));
     }
     if (told.top) {
-        text += fmt::format("{}top {}", text.empty() ? "" : ", ", figureText(piece.top(), scale));
+        text += fmt::format("{}top {}", told.left ? ", " : "", figureText(piece.top(), scale));
     }
     return text;
 }

@@ -17,7 +17,8 @@ struct ToldDistances {
     bool any() const { return left || top; }
 };
 
-// "1 · lighthouse", "print 4 × 6 in", "trim …", "mat …", "turned 15°", "left 1 1/2, top 2".
+// "1 · lighthouse", "print 4 × 6 in", "trim …", "mat …", "turned 15°", "left 1 1/2, top 2" ("mat
+// left …" where the distance goes to a mat's edge).
 std::vector<std::string> labelLines(const ScenePiece& piece, Scale scale, ToldDistances told,
                                     std::size_t longestName);
 // The same in one row.

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/template/occupancy.h"
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace matwright {
 
@@ -51,7 +53,8 @@ bool linesMeet(Vertex a1, Vertex a2, Vertex b1, Vertex b2) {
     return side(a1, a2, b1) * side(a1, a2, b2) <= 0 && side(b1, b2, a1) * side(b1, b2, a2) <= 0;
 }
 
-Occupancy::Occupancy(Size sheet) : m_sheet(Rect::at({}, sheet)), m_index(sheet) {}
+Occupancy::Occupancy(Size sheet, std::vector<Rect> parts)
+    : m_sheet(Rect::at({}, sheet)), m_parts(std::move(parts)), m_index(sheet) {}
 
 void Occupancy::addBox(const Rect& box, Kind kind) {
     m_index.insert(box, static_cast<std::uint32_t>(m_things.size()));
@@ -80,6 +83,13 @@ bool Occupancy::isFree(const Rect& box, unsigned kinds) const {
         const Thing& thing = m_things[number];
         return (thing.kind & kinds) != 0 && meets(thing, box);
     });
+}
+
+bool Occupancy::isFreeOnOnePart(const Rect& box, unsigned kinds) const {
+    const bool onOne = m_parts.empty() || std::ranges::any_of(m_parts, [&](const Rect& part) {
+                           return part.contains(box);
+                       });
+    return onOne && isFree(box, kinds);
 }
 
 bool Occupancy::isFree(Vertex from, Vertex to, unsigned kinds) const {

@@ -13,7 +13,8 @@ class Occupancy {
     // dimension line, a square. Kinds are combined with |.
     enum Kind : unsigned { Outline = 1, Guide = 2, Mark = 4, Everything = 7 };
 
-    explicit Occupancy(Size sheet);
+    // With the parts it is printed in; none for a sheet in one piece.
+    explicit Occupancy(Size sheet, std::vector<Rect> parts = {});
 
     void addBox(const Rect& box, Kind kind);
     void addLine(Vertex from, Vertex to, Kind kind);
@@ -22,7 +23,10 @@ class Occupancy {
     // Whether the box lies inside the sheet and shares no inner point with a box and no point with
     // a line of these kinds.
     bool isFree(const Rect& box, unsigned kinds) const;
-    // The same for a straight line; its ends count.
+    // Whether, besides, the box lies whole in one part: what is written there can be read on one
+    // sheet.
+    bool isFreeOnOnePart(const Rect& box, unsigned kinds) const;
+    // isFree for a straight line; its ends count.
     bool isFree(Vertex from, Vertex to, unsigned kinds) const;
     // How much of these kinds lies in the box: 0 is nothing, more is worse.
     int crowd(const Rect& box, unsigned kinds) const;
@@ -44,6 +48,7 @@ class Occupancy {
     bool meets(const Thing& thing, const Rect& box) const;
 
     Rect m_sheet;
+    std::vector<Rect> m_parts;
     GridIndex m_index;
     std::vector<Thing> m_things;
 };

@@ -34,6 +34,14 @@ inline Stroke page() {
 inline Stroke guide() {
     return {hundredths(12), faint, {hundredths(300), hundredths(150)}};
 }
+inline Stroke fold() {
+    return {hundredths(20),
+            measure,
+            {hundredths(500), hundredths(120), hundredths(60), hundredths(120)}};
+}
+inline Stroke foldBand() {
+    return {hundredths(35), {255, 255, 255}, {}};
+}
 inline Stroke tick() {
     return {hundredths(20), measure, {}};
 }

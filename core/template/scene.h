@@ -19,10 +19,11 @@ struct ScenePiece {
     std::vector<Vertex> outerRing;  // of the outermost edge
     Rect trimBounds;                // of the trim line as it lies, not of its box
     Rect outerBounds;
-    Rect page;  // the page its left edge lies on: where its distances are measured from
+    Rect page;  // the page its trim's left edge lies on: where its distances are measured from
 
-    Length left() const { return trimBounds.left() - page.left(); }
-    Length top() const { return trimBounds.top() - page.top(); }
+    // To the outermost edge, which is what is laid on the page: the mat's where there is one.
+    Length left() const { return outerBounds.left() - page.left(); }
+    Length top() const { return outerBounds.top() - page.top(); }
 };
 
 // The sketch to draw. Refers to the sketch, which must outlive it.

@@ -23,14 +23,19 @@ struct Annotations {
     Layer dimensions{layerDimensions, "Distances from the page edges", {}};
     Layer labels{layerLabels, "Labels", {}};
     Layer checkSquares{layerCheckSquares, "Check squares", {}};
-    Layer title{layerTitle, "Title", {}};
+    TitleLayers title;
     std::set<DistanceOf> missing;  // wanted as a line, but no line has room
 };
 
 class Annotator {
   public:
-    Annotator(const Sketch& sketch, const TemplateOptions& options, const Scene& scene)
-        : m_sketch(sketch), m_options(options), m_scene(scene), m_lines(scene.sheet()) {
+    Annotator(const Sketch& sketch, const TemplateOptions& options, const Scene& scene,
+              std::vector<LineMeaning> meanings)
+        : m_sketch(sketch),
+          m_options(options),
+          m_scene(scene),
+          m_meanings(std::move(meanings)),
+          m_lines(scene.sheet(), options.parts) {
         addGuides(sketch.page, options.guides, m_lines);
         for (const ScenePiece& piece : scene.pieces()) {
             m_lines.addRing(piece.trimRing, Occupancy::Outline);
@@ -81,7 +86,7 @@ class Annotator {
             }
             out.checkSquares = std::move(squares.layer);
         }
-        out.title = titleLayer(m_sketch, m_options, m_scene, occupancy);
+        out.title = titleLayers(m_sketch, m_options, m_scene, m_meanings, occupancy);
         if (m_options.labels) {
             labels->placeOthers(words);
             out.labels.items = labels->takeItems();
@@ -105,6 +110,7 @@ class Annotator {
     const Sketch& m_sketch;
     const TemplateOptions& m_options;
     const Scene& m_scene;
+    const std::vector<LineMeaning> m_meanings;
     Occupancy m_lines;
     std::set<DistanceOf> m_all;
 };
@@ -113,7 +119,10 @@ class Annotator {
 
 Drawing templateDrawing(const Sketch& sketch, const TemplateOptions& options) {
     const Scene scene(sketch);
-    Annotations annotations = Annotator(sketch, options, scene).lay();
+    std::vector<Layer> outlines = outlineLayers(sketch, scene);
+    Annotations annotations =
+        Annotator(sketch, options, scene, lineMeanings(outlines, sketch.page, options.guides))
+            .lay();
     Drawing drawing;
     drawing.size = scene.sheet();
     drawing.title = sketch.name.empty() ? "Page template" : sketch.name;
@@ -123,9 +132,9 @@ Drawing templateDrawing(const Sketch& sketch, const TemplateOptions& options) {
     if (options.guides) {
         drawing.layers.push_back(guideLayer(sketch.page));
     }
-    std::ranges::move(outlineLayers(sketch, scene), std::back_inserter(drawing.layers));
+    std::ranges::move(outlines, std::back_inserter(drawing.layers));
     for (Layer* layer : {&annotations.dimensions, &annotations.labels, &annotations.checkSquares,
-                         &annotations.title}) {
+                         &annotations.title.title, &annotations.title.key}) {
         if (!layer->items.empty()) {
             drawing.layers.push_back(std::move(*layer));
         }

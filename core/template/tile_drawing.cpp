@@ -14,11 +14,11 @@ namespace matwright {
 
 namespace {
 
+using tile::crossArm;
 using tile::line;
 using tile::pad;
 using tile::white;
 
-constexpr Length crossArm = Length::millimetres(3);
 // What a box over a text or a check square costs; a line goes on beside it and costs 1.
 constexpr int lost = 20;
 
@@ -70,7 +70,8 @@ Layer shownPart(const Layer& layer, const Rect& window, Vertex by) {
 // Squares cut by a seam measure nothing; every sheet has rulers of its own.
 bool isShown(const Layer& layer, const Rect& window) {
     return layer.id != layerCheckSquares || std::ranges::all_of(layer.items, [&](const auto& item) {
-               return window.contains(reachOf(item));
+               // The texts stand inside the squares.
+               return std::holds_alternative<TextItem>(item) || window.contains(reachOf(item));
            });
 }
 
@@ -172,6 +173,9 @@ class TileMarks {
         std::vector<Point> all;
         for (const Tile& tile : m_plan.tiles) {
             const Rect& w = tile.window;
+            if (tile.page != m_tile.page) {
+                continue;
+            }
             for (const int quarters : {1, 3}) {
                 if (tile.column + 1 < m_plan.columns) {
                     all.push_back(

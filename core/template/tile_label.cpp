@@ -57,7 +57,8 @@ TileLabel::TileLabel(const Drawing& drawing, const TilePlan& plan, const Tile& t
               false,
               pen::ink},
       m_wordRoom(roomOf(m_words)) {
-    const Length longest = std::max(drawing.size.width, drawing.size.height);
+    // Of a double page each page is as large on the map as a single one.
+    const Length longest = std::max(plan.page.width, plan.page.height);
     m_map = {mapSide.scaledRounded(ratio(drawing.size.width, longest)),
              mapSide.scaledRounded(ratio(drawing.size.height, longest))};
 }

@@ -4,6 +4,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "core/template/tile_parts.h"
 
 namespace matwright {
 
@@ -67,7 +71,29 @@ std::optional<Error> findFault(Size drawing, const TilingOptions& options) {
 }  // namespace
 
 std::string Tile::name() const {
-    return fmt::format("{}{}", letters(row), column + 1);
+    const char* side = page == TiledPage::Whole ? "" : page == TiledPage::Left ? "left " : "right ";
+    return fmt::format("{}{}{}", side, letters(row), column + 1);
+}
+
+bool TilePlan::isPageByPage() const {
+    return !tiles.empty() && tiles.front().page != TiledPage::Whole;
+}
+
+std::vector<Rect> TilePlan::parts() const {
+    const Length strip = overlap.halfRoundedDown() + tile::crossArm;
+    const auto inset = [strip](bool joins) { return joins ? strip : Length(); };
+    std::vector<Rect> out;
+    for (const Tile& tile : tiles) {
+        const Rect& w = tile.window;
+        const Length left = w.left() + inset(tile.column > 0);
+        const Length right = w.right() - inset(tile.column + 1 < columns);
+        const Length top = w.top() + inset(tile.row > 0);
+        const Length bottom = w.bottom() - inset(tile.row + 1 < rows);
+        if (left < right && top < bottom) {
+            out.push_back({{left, right}, {top, bottom}});
+        }
+    }
+    return out;
 }
 
 Result<TilePlan> planTiles(Size drawing, const TilingOptions& options) {
@@ -89,6 +115,7 @@ Result<TilePlan> planTiles(Size drawing, const TilingOptions& options) {
     plan.sheet = plan.turned ? options.sheet.turned() : options.sheet;
     plan.printerMargin = options.printerMargin;
     plan.overlap = options.overlap;
+    plan.page = drawing;
     plan.rows = static_cast<int>(counts.rows);
     plan.columns = static_cast<int>(counts.columns);
     const Size reach = printable(plan.sheet, plan.printerMargin);
@@ -98,6 +125,27 @@ Result<TilePlan> planTiles(Size drawing, const TilingOptions& options) {
                                   column,
                                   {windowAlong(column, drawing.width, reach.width, plan.overlap),
                                    windowAlong(row, drawing.height, reach.height, plan.overlap)}});
+        }
+    }
+    return plan;
+}
+
+Result<TilePlan> planTiles(const PageSetup& page, const TilingOptions& options) {
+    Result<TilePlan> whole = planTiles(surface(page).size(), options);
+    if (!page.doublePage || (whole && whole->tiles.size() == 1)) {
+        return whole;
+    }
+    Result<TilePlan> plan = planTiles(page.size, options);
+    if (!plan) {
+        return plan;
+    }
+    const std::vector<Tile> one = std::exchange(plan->tiles, {});
+    for (const auto& [side, place] : {std::pair{TiledPage::Left, pages(page).front()},
+                                      std::pair{TiledPage::Right, pages(page).back()}}) {
+        for (Tile tile : one) {
+            tile.page = side;
+            tile.window = tile.window.moved(place.topLeft());
+            plan->tiles.push_back(tile);
         }
     }
     return plan;

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/template/free_place.h"
 #include "core/template/pen.h"
 
@@ -13,6 +15,7 @@ namespace {
 constexpr std::size_t widths[] = {130, 95, 75, 56, 44, 34, 26, 20};  // in characters
 constexpr std::int64_t titlePoints[] = {8, 7, 6};
 constexpr std::size_t longestName = 60;
+constexpr Length aboveKey = Length::hundredthMillimetres(60);
 // Smaller print must bring the title this much lower.
 constexpr Length worthMoving = Length::inches(0, 1, 4);
 
@@ -32,12 +35,21 @@ std::string scaleText(Scale scale) {
     return "";
 }
 
-std::vector<std::string> sentences(const TemplateOptions& options) {
+bool saysDistancesToMats(const TemplateOptions& options, const Scene& scene) {
+    return (options.dimensions || options.labels) &&
+           std::ranges::any_of(scene.pieces(),
+                               [](const ScenePiece& piece) { return !piece.mats.empty(); });
+}
+
+std::vector<std::string> sentences(const TemplateOptions& options, const Scene& scene) {
     std::vector<std::string> out{options.checkSquares
                                      ? "Print at actual size (100 %), then measure 1 in and 50 mm."
                                      : "Print at actual size (100 %).",
                                  scaleText(options.scale) + ", \u2248 rounded.",
                                  "Cut with a sharp blade, away from your hand."};
+    if (saysDistancesToMats(options, scene)) {
+        out.emplace_back("Distances of matted photos go to the edge of the mat.");
+    }
     if (!options.note.empty()) {
         out.push_back(options.note);
     }
@@ -86,27 +98,52 @@ std::vector<std::string> composed(const std::string& name, const std::vector<std
     return lines;
 }
 
+// The title, the key below it, or both; either may be empty.
 struct PlacedBlock {
-    TextBlock block;
+    TextBlock words;
+    LineKey key;
     Point at;
+
+    Length keyDown() const {
+        return words.lines.empty() ? Length() : roomOf(words).height + aboveKey;
+    }
+    Size room() const {
+        const Size text = words.lines.empty() ? Size() : roomOf(words);
+        return {std::max(text.width, key.room().width),
+                std::max(text.height, keyDown() + key.room().height)};
+    }
+    Length bottom() const { return at.y + room().height; }
 };
 
-// Of all ways to set the title the one that lies lowest, larger print first.
+// What there is to set.
+struct Contents {
+    std::string heading;
+    std::vector<std::string> sentences;
+    std::vector<LineMeaning> meanings;
+};
+
+PlacedBlock blockOf(const Contents& contents, Length height, std::size_t width) {
+    TextBlock words{{}, height, true, false, false, pen::ink};
+    if (!contents.heading.empty()) {
+        words.lines = composed(contents.heading, contents.sentences, width);
+    }
+    const Length room = words.lines.empty()
+                            ? height.scaledRounded(static_cast<std::int64_t>(width), 2)
+                            : roomOf(words).width;
+    return {words, LineKey(contents.meanings, height, room), {}};
+}
+
+// Of all ways to set them the one that lies lowest, larger print first.
 std::optional<PlacedBlock> lowestPlace(const Scene& scene, const Occupancy& occupancy,
-                                       const std::string& head,
-                                       const std::vector<std::string>& parts, Freedom freedom) {
+                                       const Contents& contents, Freedom freedom) {
     std::optional<PlacedBlock> lowest;
-    const auto bottom = [](const PlacedBlock& it) { return it.at.y + roomOf(it.block).height; };
     for (const std::int64_t points : titlePoints) {
         for (const std::size_t width : widths) {
-            PlacedBlock it{{composed(head, parts, width), Length::points(points), true, false,
-                            false, pen::ink},
-                           {}};
-            const auto at =
-                placeOnSheet(scene, occupancy, roomOf(it.block), freedom, Corner::BottomLeft);
+            PlacedBlock it = blockOf(contents, Length::points(points), width);
+            const auto at = placeOnSheet(scene, occupancy, it.room(), freedom, Corner::BottomLeft);
             if (at) {
                 it.at = *at;
-                if (!lowest || bottom(it) > bottom(*lowest) + worthMoving) {
+                if (!lowest || it.bottom() > lowest->bottom() + worthMoving) {
                     lowest = std::move(it);
                 }
             }
@@ -114,6 +151,33 @@ std::optional<PlacedBlock> lowestPlace(const Scene& scene, const Occupancy& occu
     }
     return lowest;
 }
+
+class TitlePlacer {
+  public:
+    TitlePlacer(const Scene& scene, Occupancy& occupancy)
+        : m_scene(scene), m_occupancy(occupancy) {}
+
+    bool place(const Contents& contents, Freedom freedom) {
+        const auto found = lowestPlace(m_scene, m_occupancy, contents, freedom);
+        if (!found) {
+            return false;
+        }
+        if (!found->words.lines.empty()) {
+            std::ranges::move(itemsAt(found->words, found->at),
+                              std::back_inserter(layers.title.items));
+        }
+        std::ranges::move(found->key.itemsAt(found->at + Point{Length(), found->keyDown()}),
+                          std::back_inserter(layers.key.items));
+        m_occupancy.addBox(Rect::at(found->at, found->room()), Occupancy::Mark);
+        return true;
+    }
+
+    TitleLayers layers{{layerTitle, "Title", {}}, {layerKey, "Key to the lines", {}}};
+
+  private:
+    const Scene& m_scene;
+    Occupancy& m_occupancy;
+};
 
 }  // namespace
 
@@ -125,19 +189,23 @@ std::string pageText(const PageSetup& setup, Scale scale) {
     return fmt::format("double page, each {}, fold gap {}", size, lengthText(setup.foldGap, scale));
 }
 
-Layer titleLayer(const Sketch& sketch, const TemplateOptions& options, const Scene& scene,
-                 Occupancy& occupancy) {
-    Layer layer{layerTitle, "Title", {}};
-    const std::vector<std::string> parts = sentences(options);
-    const std::string head = heading(sketch, options.scale);
+TitleLayers titleLayers(const Sketch& sketch, const TemplateOptions& options, const Scene& scene,
+                        std::span<const LineMeaning> meanings, Occupancy& occupancy) {
+    const Contents title{heading(sketch, options.scale), sentences(options, scene), {}};
+    const Contents key{"", {}, {meanings.begin(), meanings.end()}};
+    const Contents both{title.heading, title.sentences, key.meanings};
+    TitlePlacer placer(scene, occupancy);
     for (const Freedom freedom : {Freedom::BarePaper, Freedom::NoLines, Freedom::NothingElse}) {
-        if (const auto lowest = lowestPlace(scene, occupancy, head, parts, freedom)) {
-            layer.items = itemsAt(lowest->block, lowest->at);
-            occupancy.addBox(Rect::at(lowest->at, roomOf(lowest->block)), Occupancy::Mark);
-            return layer;
+        // A line across the key would look like one of its samples.
+        if (freedom != Freedom::NothingElse && placer.place(both, freedom)) {
+            break;
+        }
+        if (placer.place(title, freedom)) {
+            (void)(placer.place(key, Freedom::BarePaper) || placer.place(key, Freedom::NoLines));
+            break;
         }
     }
-    return layer;
+    return std::move(placer.layers);
 }
 
 }  // namespace matwright

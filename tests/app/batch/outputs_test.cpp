@@ -47,6 +47,24 @@ TEST(BatchTemplate, TiledSvgsAreNumberedAndNamedAsTheSheetsAre) {
     EXPECT_FALSE(batch.files.files.contains("out.svg"));
 }
 
+TEST(BatchTemplate, ADoublePageIsTiledPageByPage) {
+    Sketch sketch = smallSketch();
+    sketch.page.doublePage = true;
+    BatchRun batch;
+    batch.addSketch("page.svg", sketch);
+    EXPECT_EQ(batch.run({"template", "page.svg", "-o", "out.svg", "--tiled"}), Done);
+    for (const char* name :
+         {"out-1-left-A1.svg", "out-4-left-B2.svg", "out-5-right-A1.svg", "out-8-right-B2.svg"}) {
+        EXPECT_TRUE(batch.files.files.contains(name)) << name;
+    }
+    EXPECT_EQ(batch.files.files.size(), 9u);
+    EXPECT_EQ(batch.run({"template", "page.svg", "-o", "out.pdf", "--tiled"}), Done);
+    EXPECT_TRUE(
+        batch.out.ends_with("Wrote out.pdf: Two pages of 12 × 12 in on 8 Letter sheets, "
+                            "joined with 1/4 in overlap\n"))
+        << batch.out;
+}
+
 TEST(BatchTemplate, TiledPdfHoldsAllSheets) {
     BatchRun batch = withPage();
     EXPECT_EQ(batch.run({"template", "page.svg", "-o", "out.pdf", "--tiled", "--sheet", "a3",

@@ -6,6 +6,13 @@
 namespace matwright::app {
 namespace {
 
+// A page of the drawing's size.
+PageSetup setupOf(const Drawing& drawing) {
+    PageSetup page;
+    page.size = drawing.size;
+    return page;
+}
+
 Drawing pageOf(Size size) {
     Drawing drawing;
     drawing.size = size;
@@ -52,6 +59,7 @@ TEST(TemplateChoice, IsRememberedInTheSettingsAndNothingElseChanges) {
     settings.snapOn = false;
     TemplateChoice choice;
     choice.tiled = true;
+    choice.howChosen = true;
     choice.sheet = findSheetSize("a3");
     choice.printerMargin = Length::millimetres(5);
     choice.overlap = Length::millimetres(10);
@@ -62,6 +70,31 @@ TEST(TemplateChoice, IsRememberedInTheSettingsAndNothingElseChanges) {
     expected.printerMargin = Length::millimetres(5);
     expected.overlap = Length::millimetres(10);
     EXPECT_EQ(remembered(settings, choice), expected);
+}
+
+TEST(TemplateChoice, InPartsIsRememberedOnlyWhereAPersonSaidSo) {
+    Settings settings;
+    TemplateChoice choice = initialChoice(settings, blankSketch());
+    ASSERT_TRUE(choice.tiled);  // 12 x 12 in on Letter
+    choice.overlap = Length::inches(0, 1, 2);
+    EXPECT_FALSE(remembered(settings, choice).templateTiled);
+    EXPECT_EQ(remembered(settings, choice).overlap, Length::inches(0, 1, 2));
+    choice.howChosen = true;
+    EXPECT_TRUE(remembered(settings, choice).templateTiled);
+    settings.templateTiled = true;
+    choice.tiled = false;
+    EXPECT_FALSE(remembered(settings, choice).templateTiled);
+}
+
+TEST(TemplateChoice, TheLookKnowsTheSeamsOfAPageInParts) {
+    const Sketch sketch = blankSketch();
+    TemplateChoice choice = initialChoice({}, sketch);
+    EXPECT_EQ(lookOnSheets(sketch.page, choice).parts.size(), 4u);
+    choice.tiled = false;
+    EXPECT_TRUE(lookOnSheets(sketch.page, choice).parts.empty());
+    choice.tiled = true;
+    choice.printerMargin = Length::inches(4);  // no tiles at all
+    EXPECT_TRUE(lookOnSheets(sketch.page, choice).parts.empty());
 }
 
 TEST(TemplateChoice, AWholePageFitsOneWayUpOrTheOther) {
@@ -76,7 +109,7 @@ TEST(TemplateChoice, AWholePageFitsOneWayUpOrTheOther) {
 
 TEST(TemplateSheetsOf, AWholePageToSaveIsAsLargeAsThePage) {
     const Drawing drawing = pageOf(square(12));
-    const Result<TemplateSheets> sheets = sheetsToSave(drawing, {});
+    const Result<TemplateSheets> sheets = sheetsToSave(drawing, setupOf(drawing), {});
     ASSERT_TRUE(sheets);
     ASSERT_EQ(sheets->pages.size(), 1u);
     EXPECT_EQ(sheets->pages[0].media, square(12));
@@ -85,7 +118,7 @@ TEST(TemplateSheetsOf, AWholePageToSaveIsAsLargeAsThePage) {
 
 TEST(TemplateSheetsOf, AWholePageToPrintIsInTheMiddleOfTheSheet) {
     const Drawing drawing = pageOf(square(8));
-    const Result<TemplateSheets> sheets = sheetsToPrint(drawing, {});
+    const Result<TemplateSheets> sheets = sheetsToPrint(drawing, setupOf(drawing), {});
     ASSERT_TRUE(sheets);
     EXPECT_EQ(sheets->pages[0].media, findSheetSize("letter")->size);
     EXPECT_EQ(sheets->pages[0].offset, (Point{Length::inches(0, 1, 4), Length::inches(1, 1, 2)}));
@@ -94,14 +127,14 @@ TEST(TemplateSheetsOf, AWholePageToPrintIsInTheMiddleOfTheSheet) {
 
 TEST(TemplateSheetsOf, AWholePageTooWideForTheUprightSheetLiesSideways) {
     const Drawing drawing = pageOf({Length::inches(11), Length::inches(8, 1, 2)});
-    const Result<TemplateSheets> sheets = sheetsToPrint(drawing, {});
+    const Result<TemplateSheets> sheets = sheetsToPrint(drawing, setupOf(drawing), {});
     ASSERT_TRUE(sheets);
     EXPECT_EQ(sheets->pages[0].media, findSheetSize("letter")->size.turned());
     EXPECT_EQ(sheets->pages[0].offset, Point{});
 }
 
 TEST(TemplateSheetsOf, AWholePageLargerThanTheSheetIsNotPrinted) {
-    const Result<TemplateSheets> sheets = sheetsToPrint(pageOf(square(12)), {});
+    const Result<TemplateSheets> sheets = sheetsToPrint(pageOf(square(12)), {}, {});
     ASSERT_FALSE(sheets);
     EXPECT_EQ(sheets.error().code, ErrorCode::Unsupported);
     EXPECT_NE(sheets.error().sentence.find("Letter"), std::string::npos);
@@ -111,8 +144,8 @@ TEST(TemplateSheetsOf, PartsAreTheSameOnPaperAndInAFile) {
     TemplateChoice choice;
     choice.tiled = true;
     const Drawing drawing = pageOf(square(12));
-    const Result<TemplateSheets> saved = sheetsToSave(drawing, choice);
-    const Result<TemplateSheets> printed = sheetsToPrint(drawing, choice);
+    const Result<TemplateSheets> saved = sheetsToSave(drawing, setupOf(drawing), choice);
+    const Result<TemplateSheets> printed = sheetsToPrint(drawing, setupOf(drawing), choice);
     ASSERT_TRUE(saved && printed);
     ASSERT_EQ(saved->pages.size(), 4u);
     ASSERT_EQ(printed->pages.size(), 4u);
@@ -147,7 +180,28 @@ TEST(TemplateSentence, SaysWhatWillComeOut) {
         choice.tiled = one.tiled;
         choice.sheet = findSheetSize(one.sheet);
         const Drawing drawing = pageOf(square(one.side));
-        const Result<TemplateSheets> sheets = sheetsToSave(drawing, choice);
+        const Result<TemplateSheets> sheets = sheetsToSave(drawing, setupOf(drawing), choice);
+        ASSERT_TRUE(sheets);
+        EXPECT_EQ(outcomeSentence(drawing, choice, *sheets).toStdString(), one.sentence);
+    }
+}
+
+TEST(TemplateSentence, SaysThatADoublePageComesPageByPage) {
+    const struct {
+        const char* sheet;
+        const char* sentence;
+    } cases[] = {
+        {"letter", "Two pages of 12 × 12 in on 8 Letter sheets, joined with 1/4 in overlap."},
+        {"13x19", "Two pages of 12 × 12 in on 2 sheets of 13 × 19 in."},
+    };
+    for (const auto& one : cases) {
+        TemplateChoice choice;
+        choice.tiled = true;
+        choice.sheet = findSheetSize(one.sheet);
+        PageSetup page;
+        page.doublePage = true;
+        const Drawing drawing = pageOf(surface(page).size());
+        const Result<TemplateSheets> sheets = sheetsToSave(drawing, page, choice);
         ASSERT_TRUE(sheets);
         EXPECT_EQ(outcomeSentence(drawing, choice, *sheets).toStdString(), one.sentence);
     }
@@ -157,7 +211,7 @@ TEST(TemplateSentence, SaysWhenTheSheetsLieSideways) {
     TemplateChoice choice;
     choice.tiled = true;
     const Drawing drawing = pageOf({Length::inches(8, 1, 2), Length::inches(11)});
-    const Result<TemplateSheets> sheets = sheetsToSave(drawing, choice);
+    const Result<TemplateSheets> sheets = sheetsToSave(drawing, setupOf(drawing), choice);
     ASSERT_TRUE(sheets);
     EXPECT_EQ(outcomeSentence(drawing, choice, *sheets).toStdString(),
               "8 1/2 × 11 in page on 2 Letter sheets, sideways, joined with 1/4 in overlap.");

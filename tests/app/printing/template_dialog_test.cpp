@@ -56,7 +56,10 @@ class TemplateWindow : public testing::Test {
     }
 
     TemplateDialog& open(Size page = {Length::inches(12), Length::inches(12)}) {
-        m_dialog = std::make_unique<TemplateDialog>(pageWithPhoto(page), m_settings,
+        return open(pageWithPhoto(page));
+    }
+    TemplateDialog& open(const Sketch& sketch) {
+        m_dialog = std::make_unique<TemplateDialog>(sketch, m_settings,
                                                     QStringLiteral("/home/ma/Beach"), m_asks);
         m_dialog->show();
         return *m_dialog;
@@ -107,6 +110,76 @@ TEST_F(TemplateWindow, ShowsEverySheetOfAPageInParts) {
     }
     EXPECT_TRUE(button(QStringLiteral("Print"))->isDefault());
     EXPECT_EQ(dialog.problem(), QString());
+}
+
+TEST_F(TemplateWindow, ShowsTheSheetsOfADoublePageAsThePagesLie) {
+    Sketch sketch = blankSketch();
+    sketch.page.doublePage = true;
+    const SheetView& view = open(sketch).preview().view();
+    ASSERT_EQ(view.sheetCount(), 8);
+    for (int i = 0; i < 8; ++i) {
+        EXPECT_TRUE(QRectF(view.rect()).contains(view.sheetRect(i))) << i;
+        for (int j = 0; j < i; ++j) {
+            EXPECT_FALSE(view.sheetRect(i).intersects(view.sheetRect(j)));
+        }
+    }
+    // Left A2 and right A1 are neighbours, further apart than two sheets of one page.
+    EXPECT_EQ(view.sheetRect(1).top(), view.sheetRect(4).top());
+    const double joined = view.sheetRect(1).left() - view.sheetRect(0).right();
+    const double folded = view.sheetRect(4).left() - view.sheetRect(1).right();
+    EXPECT_GT(folded, 2 * joined);
+    EXPECT_GT(joined, 0);
+}
+
+TEST_F(TemplateWindow, SaysHowMuchTheChecksFoundAndLeadsThere) {
+    Sketch sketch = pageWithPhoto({Length::inches(12), Length::inches(12)});
+    Piece outside = sketch.pieces.begin()->second;
+    outside.place.x = Length::inches(10);
+    outside.size.height = Length::inches(5);  // larger than its print, too
+    ASSERT_TRUE(apply(sketch, addPieces(sketch, {&outside, 1})));
+    const std::size_t found = checkSketch(sketch, {}).size();
+    ASSERT_GT(found, 1u);
+    TemplateDialog& dialog = open(sketch);
+    const QString start = QStringLiteral("%1 things to look at").arg(found);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return button(start) != nullptr && button(start)->isVisible(); }, 5000));
+    EXPECT_FALSE(button(start)->isDefault());
+    EXPECT_GE(button(start)->height(), 24);
+    QSignalSpy asked(&dialog, &TemplateDialog::checksRequested);
+    button(start)->click();
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_FALSE(dialog.isVisible());
+}
+
+TEST_F(TemplateWindow, SaysNothingOfChecksThatFoundNothing) {
+    TemplateDialog& dialog = open();
+    QTest::qWait(200);
+    for (auto* one : dialog.findChildren<QPushButton*>()) {
+        EXPECT_FALSE(one->isVisible() && one->text().contains(QStringLiteral("Checks")));
+    }
+}
+
+TEST_F(TemplateWindow, SavesTheWholePageAsSvgAlsoInParts) {
+    TemplateDialog& dialog = open();
+    ASSERT_EQ(dialog.preview().view().sheetCount(), 4);
+    EXPECT_TRUE(button(QStringLiteral("Save the whole page as SVG")));
+    dialog.saveSvg();
+    const std::string inParts = m_files->files["/home/ma/out.svg"];
+    choose(true);
+    dialog.saveSvg();
+    EXPECT_EQ(m_files->files["/home/ma/out.svg"], inParts);
+    EXPECT_NE(inParts.find("width=\"304.8mm\""), std::string::npos);
+}
+
+TEST_F(TemplateWindow, OtherPaperIsNoWishForParts) {
+    TemplateDialog& dialog = open();
+    auto* paper = dialog.findChildren<QComboBox*>().first();
+    paper->setCurrentIndex(paper->findText(QStringLiteral("A4"), Qt::MatchStartsWith));
+    EXPECT_EQ(m_settings.value().sheetId, "a4");
+    EXPECT_FALSE(m_settings.value().templateTiled);
+    choose(true);
+    choose(false);
+    EXPECT_TRUE(m_settings.value().templateTiled);
 }
 
 TEST_F(TemplateWindow, LooksAtOneSheetAfterTheOther) {

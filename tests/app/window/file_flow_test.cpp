@@ -5,10 +5,14 @@
 
 #include <QCloseEvent>
 #include <QDir>
+#include <QDockWidget>
 #include <QFile>
 #include <QMenu>
+#include <QTest>
 
 #include "app/files/paths.h"
+#include "app/panels/checks_panel.h"
+#include "app/printing/template_dialog.h"
 #include "core/sketchfile/sketch_file.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -71,6 +75,31 @@ TEST_F(FileFlowTest, SavesFirstWhereThatIsTheAnswer) {
     trigger("New");
     EXPECT_EQ(savedPieces("one.sketch.svg"), 1u);
     EXPECT_TRUE(sketch().pieces.empty());
+}
+
+TEST_F(FileFlowTest, ATemplateIsSavedBesideItsSketchToBeginWith) {
+    add({block(1, 1)});
+    questions.saveAnswer = inFolder("one");
+    trigger("Save");
+    window.showTemplate();
+    const auto* dialog = window.findChild<TemplateDialog*>();
+    ASSERT_TRUE(dialog);
+    EXPECT_EQ(dialog->suggestedName(), inFolder("one"));
+}
+
+TEST_F(FileFlowTest, TheTemplateLeadsToTheChecks) {
+    window.show();  // the panels come after the first paint
+    ChecksPanel* checks = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        checks = window.findChild<ChecksPanel*>();
+        return checks != nullptr;
+    }));
+    auto* dock = qobject_cast<QDockWidget*>(checks->parentWidget());
+    ASSERT_TRUE(dock);
+    dock->hide();
+    window.showTemplate();
+    emit window.findChild<TemplateDialog*>()->checksRequested();
+    EXPECT_FALSE(dock->isHidden());
 }
 
 TEST_F(FileFlowTest, StaysWhenSavingFirstIsCancelled) {

@@ -206,7 +206,7 @@ void keepLayers(Drawing& drawing, std::initializer_list<std::string_view> ids) {
 
 void measureTiles(const Job& job, const Drawing& outlines, const std::vector<ExpectedLine>& lines,
                   const QTemporaryDir& folder, Worst& worst) {
-    const auto plan = planTiles(outlines.size, {});
+    const auto plan = planTiles(job.sketch.page, {});
     if (!plan) {
         return;
     }

@@ -5,6 +5,8 @@
 
 #include "core/drawing/svg.h"
 #include "core/sketch/edit.h"
+#include "core/template/template.h"
+#include "tests/core/template/drawing_probe.h"
 #include "tests/support/example_sketches.h"
 
 namespace matwright {
@@ -26,6 +28,26 @@ TEST(CutLines, AreClosedOutlinesOneLayerAPaper) {
     const std::vector<std::string> expected{"wave print 1", "navy cardstock 1", "white cardstock 4",
                                             "photo slot 4", "cream cardstock 1"};
     EXPECT_EQ(papers, expected);
+}
+
+// What the cut lines hold is what the labels call trimmed, and nothing else.
+TEST(CutLines, AreOfThePiecesWhoseLabelsSayTrim) {
+    for (const PieceKind kind : allPieceKinds) {
+        Sketch sketch = blankSketch();
+        Piece piece;
+        piece.kind = kind;
+        piece.place = {Length::inches(2), Length::inches(2)};
+        piece.size = {Length::inches(4), Length::inches(4)};
+        if (kind == PieceKind::PhotoSlot) {
+            piece.printSize = piece.size;
+        }
+        ASSERT_TRUE(apply(sketch, addPieces(sketch, {&piece, 1})));
+        const Drawing drawn = templateDrawing(sketch, {});
+        const std::string label = test::labelOf(*test::findLayer(drawn, layerLabels), 1);
+        EXPECT_EQ(label.find("trim 4") != std::string::npos, isCut(kind)) << kindName(kind);
+        EXPECT_EQ(label.find("size 4") == std::string::npos, isCut(kind)) << kindName(kind);
+        EXPECT_EQ(!cutLineDrawing(sketch).layers.empty(), isCut(kind)) << kindName(kind);
+    }
 }
 
 TEST(CutLines, KeepHiddenPartsWholeAndTheSheetTrue) {

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/outline/outline.h"
+
 namespace matwright::test {
 
 namespace {
@@ -128,38 +130,92 @@ bool crosses(const InkLine& a, const InkLine& b) {
     return d1 * d2 <= 0 && d3 * d4 <= 0;
 }
 
-Extremes trimExtremes(const Piece& piece) {
-    const double a = ticksOf(piece.size.width) / 2;
-    const double b = ticksOf(piece.size.height) / 2;
-    const double cx = ticksOf(piece.place.x) + a;
-    const double cy = ticksOf(piece.place.y) + b;
+namespace {
+
+struct Box {
+    double left, top, right, bottom;
+};
+
+// Of these corners, and everything within `round` of them, turned about the trim's centre.
+Extremes extremesOf(const Piece& piece, const std::vector<Vertex>& corners, double round) {
+    const double cx = ticksOf(piece.place.x) + ticksOf(piece.size.width) / 2;
+    const double cy = ticksOf(piece.place.y) + ticksOf(piece.size.height) / 2;
     const double angle = piece.rotation.toDegrees() * std::numbers::pi / 180;
     const double c = std::cos(angle);
     const double s = std::sin(angle);
-    if (std::holds_alternative<OvalShape>(piece.shape)) {
-        return {cx - std::hypot(a * c, b * s), cy - std::hypot(a * s, b * c)};
-    }
-    std::vector<Vertex> corners{{-a, -b}, {a, -b}, {a, b}, {-a, b}};
-    double round = 0;
-    if (const auto* rounded = std::get_if<RoundedRectangleShape>(&piece.shape)) {
-        round = std::min({ticksOf(rounded->radius), a, b});
-        corners = {{round - a, round - b},
-                   {a - round, round - b},
-                   {a - round, b - round},
-                   {round - a, b - round}};
-    }
-    if (const auto* polygon = std::get_if<PolygonShape>(&piece.shape)) {
-        corners.clear();
-        for (const Point& corner : polygon->corners) {
-            corners.push_back({ticksOf(corner.x) - a, ticksOf(corner.y) - b});
-        }
-    }
     Extremes out{INFINITY, INFINITY};
     for (const Vertex& corner : corners) {
         out.left = std::min(out.left, cx + corner.x * c - corner.y * s - round);
         out.top = std::min(out.top, cy + corner.x * s + corner.y * c - round);
     }
     return out;
+}
+
+// The piece's shape in this box around (0, 0), the trim's centre, with corners of this radius.
+Extremes extremesIn(const Piece& piece, const Box& box, double radius) {
+    const double a = (box.right - box.left) / 2;
+    const double b = (box.bottom - box.top) / 2;
+    const Vertex middle{(box.left + box.right) / 2, (box.top + box.bottom) / 2};
+    if (std::holds_alternative<OvalShape>(piece.shape)) {
+        const double angle = piece.rotation.toDegrees() * std::numbers::pi / 180;
+        const double c = std::cos(angle);
+        const double s = std::sin(angle);
+        const Extremes centre = extremesOf(piece, {middle}, 0);
+        return {centre.left - std::hypot(a * c, b * s), centre.top - std::hypot(a * s, b * c)};
+    }
+    const double round = std::min({radius, a, b});
+    return extremesOf(piece,
+                      {{box.left + round, box.top + round},
+                       {box.right - round, box.top + round},
+                       {box.right - round, box.bottom - round},
+                       {box.left + round, box.bottom - round}},
+                      round);
+}
+
+double radiusOf(const Piece& piece) {
+    const auto* rounded = std::get_if<RoundedRectangleShape>(&piece.shape);
+    return rounded == nullptr ? 0
+                              : std::min({ticksOf(rounded->radius), ticksOf(piece.size.width) / 2,
+                                          ticksOf(piece.size.height) / 2});
+}
+
+Box trimOf(const Piece& piece) {
+    const double a = ticksOf(piece.size.width) / 2;
+    const double b = ticksOf(piece.size.height) / 2;
+    return {-a, -b, a, b};
+}
+
+}  // namespace
+
+Extremes trimExtremes(const Piece& piece) {
+    const Box box = trimOf(piece);
+    if (const auto* polygon = std::get_if<PolygonShape>(&piece.shape)) {
+        std::vector<Vertex> corners;
+        for (const Point& corner : polygon->corners) {
+            corners.push_back({ticksOf(corner.x) + box.left, ticksOf(corner.y) + box.top});
+        }
+        return extremesOf(piece, corners, 0);
+    }
+    return extremesIn(piece, box, radiusOf(piece));
+}
+
+Extremes outerExtremes(const Piece& piece) {
+    if (piece.mats.empty()) {
+        return trimExtremes(piece);
+    }
+    if (std::holds_alternative<PolygonShape>(piece.shape)) {
+        const Rect bounds = boundsOf(outermostOutline(piece));
+        return {ticksOf(bounds.left()), ticksOf(bounds.top())};
+    }
+    Box box = trimOf(piece);
+    double radius = radiusOf(piece);
+    for (const Mat& mat : piece.mats) {
+        const double border = ticksOf(mat.border);
+        box = {box.left - border, box.top - border, box.right + border,
+               box.bottom + ticksOf(mat.bottomBorder.value_or(mat.border))};
+        radius += radius > 0 ? border : 0;
+    }
+    return extremesIn(piece, box, radius);
 }
 
 }  // namespace matwright::test

@@ -40,5 +40,8 @@ struct Extremes {
     double top;
 };
 Extremes trimExtremes(const Piece& piece);
+// The same of the outermost mat, or of the trim line where there is none. From the piece's figures
+// too, but for matted polygons, whose mitres core/outline works out.
+Extremes outerExtremes(const Piece& piece);
 
 }  // namespace matwright::test

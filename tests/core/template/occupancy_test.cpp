@@ -26,6 +26,18 @@ TEST(Occupancy, BoxesMustLieOnTheSheet) {
     EXPECT_FALSE(empty.isFree(box(90, 50, 100, 61), Occupancy::Everything));
 }
 
+TEST(Occupancy, ABoxAcrossASeamLiesOnNoPart) {
+    // Two parts that share the strip from 48 to 52 mm.
+    const Occupancy parts({Length::millimetres(100), Length::millimetres(60)},
+                          {box(0, 0, 52, 60), box(48, 0, 100, 60)});
+    EXPECT_TRUE(parts.isFreeOnOnePart(box(40, 10, 52, 20), Occupancy::Mark));
+    EXPECT_TRUE(parts.isFreeOnOnePart(box(48, 10, 60, 20), Occupancy::Mark));
+    EXPECT_FALSE(parts.isFreeOnOnePart(box(47, 10, 53, 20), Occupancy::Mark));
+    EXPECT_TRUE(parts.isFree(box(47, 10, 53, 20), Occupancy::Mark));
+    EXPECT_TRUE(sheet().isFreeOnOnePart(box(47, 10, 53, 20), Occupancy::Mark));
+    EXPECT_FALSE(sheet().isFreeOnOnePart(box(90, 10, 101, 20), Occupancy::Mark));
+}
+
 TEST(Occupancy, TouchingBoxesAreFreeOfEachOther) {
     Occupancy things = sheet();
     things.addBox(box(10, 10, 20, 20), Occupancy::Mark);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/template/template.h"
+#include "core/template/tiling.h"
 #include "tests/core/template/drawing_probe.h"
 #include "tests/support/example_sketches.h"
 #include "tests/support/random_sketch.h"
@@ -21,6 +22,7 @@ struct Case {
     std::string name;
     Sketch sketch;
     Scale scale = Scale::SixteenthInch;
+    std::vector<Rect> parts = {};
 };
 
 double ticksOf(Length length) {
@@ -52,6 +54,15 @@ std::vector<Case> cases() {
         EXPECT_TRUE(apply(grid, addPieces(grid, pieces)));
         out.push_back({"grid " + std::to_string(columns), grid});
     }
+    const std::size_t whole = out.size();
+    for (std::size_t i = 0; i < whole; ++i) {
+        const auto plan = planTiles(out[i].sketch.page, {});
+        if (plan && plan->tiles.size() > 1) {
+            out.push_back(out[i]);
+            out.back().name += " in parts";
+            out.back().parts = plan->parts();
+        }
+    }
     return out;
 }
 
@@ -68,7 +79,7 @@ struct Written {
 
 Written written(const Drawing& drawing) {
     Written out;
-    for (const char* id : {layerDimensions, layerLabels, layerCheckSquares, layerTitle}) {
+    for (const char* id : {layerDimensions, layerLabels, layerCheckSquares, layerTitle, layerKey}) {
         if (const Layer* layer = test::findLayer(drawing, id)) {
             append(out.texts, test::textBoxes(*layer));
         }
@@ -88,6 +99,7 @@ const std::vector<std::pair<Case, Drawing>>& templates() {
         for (Case& it : cases()) {
             TemplateOptions options;
             options.scale = it.scale;
+            options.parts = it.parts;
             Drawing drawing = templateDrawing(it.sketch, options);
             out.emplace_back(std::move(it), std::move(drawing));
         }
@@ -151,6 +163,54 @@ TEST(TemplateLaw, NoLeaderRunsThroughATextOrADimensionLine) {
             }
         }
     });
+}
+
+// A line of the drawing across the key would look like one of its samples.
+TEST(TemplateLaw, NoOtherLineRunsThroughTheKey) {
+    forEveryTemplate([](const Case&, const Drawing& drawing) {
+        const Layer* key = test::findLayer(drawing, layerKey);
+        if (key == nullptr) {
+            return;
+        }
+        for (const InkLine& sample : test::strokedLines(*key)) {
+            const InkBox box{sample.from.x, sample.from.y - 1, sample.to.x, sample.to.y + 1, ""};
+            for (const char* id : {layerGuides, layerMats, layerTrim, layerHidden, layerDimensions,
+                                   layerLabels, layerCheckSquares}) {
+                if (const Layer* layer = test::findLayer(drawing, id)) {
+                    for (const InkLine& line : test::strokedLines(*layer)) {
+                        EXPECT_FALSE(test::crosses(line, box)) << id;
+                    }
+                }
+            }
+        }
+    });
+}
+
+TEST(TemplateLaw, NoSeamCutsATextOrACheckSquare) {
+    int inParts = 0;
+    forEveryTemplate([&](const Case& it, const Drawing& drawing) {
+        const auto isCut = [&](const InkBox& box) {
+            return std::ranges::none_of(it.parts, [&](const Rect& part) {
+                return ticksOf(part.left()) <= box.left && box.right <= ticksOf(part.right()) &&
+                       ticksOf(part.top()) <= box.top && box.bottom <= ticksOf(part.bottom());
+            });
+        };
+        if (it.parts.empty()) {
+            return;
+        }
+        ++inParts;
+        for (const InkBox& text : written(drawing).texts) {
+            EXPECT_FALSE(isCut(text)) << text.text;
+        }
+        if (const Layer* squares = test::findLayer(drawing, layerCheckSquares)) {
+            for (const InkLine& side : test::strokedLines(*squares)) {
+                EXPECT_FALSE(isCut(
+                    {std::min(side.from.x, side.to.x), std::min(side.from.y, side.to.y),
+                     std::max(side.from.x, side.to.x), std::max(side.from.y, side.to.y), ""}));
+            }
+        }
+    });
+    EXPECT_GT(inParts, 10);
 }
 
 TEST(TemplateLaw, EveryTextLiesInsideThePage) {
@@ -239,12 +299,13 @@ std::string labelsOf(const Drawing& drawing, std::size_t number) {
     return "\n" + (labels == nullptr ? "" : test::labelOf(*labels, number));
 }
 
-TEST(TemplateLaw, EveryPieceHasItsLeftAndTopDistanceSomewhere) {
+// To the outermost mat's edge where there is one: that is what is laid on the page.
+TEST(TemplateLaw, EveryPieceHasTheLeftAndTopDistanceOfItsOutermostEdgeSomewhere) {
     forEveryTemplate([](const Case& it, const Drawing& drawing) {
         for (std::size_t i = 0; i < it.sketch.order.size(); ++i) {
             const Piece& piece = it.sketch.pieces.at(it.sketch.order[i]);
-            const test::Extremes at = test::trimExtremes(piece);
-            const double left = pageLeft(it.sketch, at.left);
+            const test::Extremes at = test::outerExtremes(piece);
+            const double left = pageLeft(it.sketch, test::trimExtremes(piece).left);
             EXPECT_TRUE(isTold(drawing, it, i + 1, true, left, at.left))
                 << "left of " << i + 1 << ": " << at.left - left << labelsOf(drawing, i + 1);
             EXPECT_TRUE(isTold(drawing, it, i + 1, false, 0, at.top))

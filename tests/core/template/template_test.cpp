@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/drawing/svg.h"
@@ -60,9 +61,9 @@ const Sketch matted = [] {
 }();
 
 TEST(Template, HasItsLayersFromBackToFront) {
-    const std::vector<std::string> all{layerPage,   layerGuides,       layerMats,
-                                       layerTrim,   layerHidden,       layerDimensions,
-                                       layerLabels, layerCheckSquares, layerTitle};
+    const std::vector<std::string> all{layerPage,   layerGuides,     layerMats,   layerTrim,
+                                       layerHidden, layerDimensions, layerLabels, layerCheckSquares,
+                                       layerTitle,  layerKey};
     EXPECT_EQ(layerIds(templateDrawing(matted, {})), all);
 }
 
@@ -83,6 +84,113 @@ TEST(Template, SaysNumberNameAndSizes) {
     EXPECT_TRUE(mentions(drawing, "mat 4 1/8 \u00D7 6 1/8 in"));
 }
 
+// The words of the key beside each sample line, from the samples' strokes.
+std::vector<std::pair<std::string, Stroke>> keyOf(const Drawing& drawing) {
+    std::vector<std::pair<std::string, Stroke>> out;
+    const Layer* key = test::findLayer(drawing, layerKey);
+    for (std::size_t i = 0; key != nullptr && i + 1 < key->items.size(); i += 2) {
+        out.emplace_back(std::get<TextItem>(key->items[i + 1]).text,
+                         *std::get<PathItem>(key->items[i]).stroke);
+    }
+    return out;
+}
+
+bool hasStroke(const Drawing& drawing, const char* id, const Stroke& stroke) {
+    const Layer* layer = test::findLayer(drawing, id);
+    return std::ranges::any_of(layer->items, [&](const DrawingItem& item) {
+        return std::get<PathItem>(item).stroke == stroke;
+    });
+}
+
+TEST(Template, HasAKeyToTheLinesItDrawsAndNoOthers) {
+    using Words = std::vector<std::string>;
+    const auto words = [](const Drawing& drawing) {
+        Words all;
+        for (const auto& [text, stroke] : keyOf(drawing)) {
+            all.push_back(text);
+        }
+        return all;
+    };
+    TemplateOptions bare;
+    bare.guides = false;
+    EXPECT_EQ(words(templateDrawing(blankSketch(), bare)), Words{});
+    EXPECT_EQ(words(templateDrawing(matted, bare)), (Words{"trim line", "edge of a mat"}));
+    EXPECT_EQ(words(templateDrawing(matted, {})), (Words{"trim line", "edge of a mat", "margin"}));
+    Sketch both = matted;
+    both.page.doublePage = true;
+    EXPECT_EQ(words(templateDrawing(both, {})),
+              (Words{"trim line", "edge of a mat", "margin", "fold"}));
+}
+
+TEST(Template, ShowsEachLineInTheKeyAsItIsDrawn) {
+    Piece over =
+        photo({Length::inches(2), Length::inches(3)}, {Length::inches(4), Length::inches(4)});
+    Sketch sketch = matted;
+    sketch.page.doublePage = true;
+    ASSERT_TRUE(apply(sketch, addPieces(sketch, {&over, 1})));
+    const Drawing drawing = templateDrawing(sketch, {});
+    const std::vector<std::pair<std::string, const char*>> places{
+        {"trim line", layerTrim},
+        {"edge of a mat", layerMats},
+        {"trim line, hidden", layerHidden},
+        {"edge of a mat, hidden", layerHidden},
+        {"margin", layerGuides},
+        {"fold", layerGuides}};
+    const auto key = keyOf(drawing);
+    ASSERT_EQ(key.size(), places.size());
+    for (std::size_t i = 0; i < key.size(); ++i) {
+        EXPECT_EQ(key[i].first, places[i].first);
+        EXPECT_TRUE(hasStroke(drawing, places[i].second, key[i].second)) << key[i].first;
+        for (std::size_t j = 0; j < i; ++j) {
+            EXPECT_FALSE(key[i].second == key[j].second) << key[i].first;
+        }
+    }
+}
+
+TEST(Template, OfEveryExampleHasItsKeyAndItsTitle) {
+    for (const auto& example : test::exampleSketches()) {
+        const Drawing drawing = templateDrawing(example.sketch, {});
+        EXPECT_TRUE(test::findLayer(drawing, layerTitle)) << example.file;
+        EXPECT_GE(keyOf(drawing).size(), 3U) << example.file;
+    }
+}
+
+TEST(Template, MeasuresToTheMatAndSaysSo) {
+    const std::string said = "Distances of matted photos go to the edge of the mat.";
+    // The trim lies at 1 and 2 in, its mat 1/8 in further out.
+    const Drawing drawing = templateDrawing(matted, {});
+    EXPECT_TRUE(mentions(drawing, "\n7/8\n"));
+    EXPECT_TRUE(mentions(drawing, "\n1 7/8\n"));
+    EXPECT_TRUE(mentions(drawing, said));
+    const Drawing unmatted = templateDrawing(with({photo({Length::inches(1), Length::inches(2)},
+                                                         {Length::inches(4), Length::inches(6)})}),
+                                             {});
+    EXPECT_TRUE(mentions(unmatted, "\n2\n"));
+    EXPECT_FALSE(mentions(unmatted, said));
+}
+
+TEST(Template, SaysTheMatsDistanceInTheLabelWhereNoLineHasRoom) {
+    Sketch sketch = matted;
+    sketch.pieces.begin()->second.place = {Length::inches(0, 3, 16), Length::inches(0, 3, 16)};
+    EXPECT_TRUE(mentions(templateDrawing(sketch, {}), "mat left 1/16, top 1/16"));
+}
+
+TEST(Template, DrawsTheFoldAlsoWhereThePagesTouch) {
+    for (const Length gap : {Length(), Length::fromTicks(1), Length::inches(0, 1, 2)}) {
+        Sketch sketch = blankSketch();
+        sketch.page.doublePage = true;
+        sketch.page.foldGap = gap;
+        const Drawing drawing = templateDrawing(sketch, {});
+        const double fold = 12 + gap.toInches() / 2;
+        const auto lines = test::strokedLines(*test::findLayer(drawing, layerGuides));
+        EXPECT_TRUE(std::ranges::any_of(lines, [&](const test::InkLine& line) {
+            return std::abs(line.from.x / Length::ticksPerInch - fold) < 1e-5 &&
+                   line.from.x == line.to.x && line.from.y == 0 &&
+                   line.to.y == vertexAt({Length(), Length::inches(12)}).y;
+        })) << gap.ticks();
+    }
+}
+
 TEST(Template, SaysHowToPrintAndCut) {
     TemplateOptions options;
     options.note = "Left page of the album";
@@ -96,7 +204,8 @@ TEST(Template, SaysHowToPrintAndCut) {
 TEST(Template, LeavesOutWhatTheOptionsSwitchOff) {
     TemplateOptions options;
     options.labels = options.dimensions = options.guides = options.checkSquares = false;
-    const std::vector<std::string> rest{layerPage, layerMats, layerTrim, layerHidden, layerTitle};
+    const std::vector<std::string> rest{layerPage,   layerMats,  layerTrim,
+                                        layerHidden, layerTitle, layerKey};
     const Drawing drawing = templateDrawing(matted, options);
     EXPECT_EQ(layerIds(drawing), rest);
     EXPECT_FALSE(mentions(drawing, "squares"));

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "core/template/tiling.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 
 #include "core/measure/catalogue.h"
 #include "core/template/template.h"
@@ -58,7 +60,7 @@ TEST(PlanTiles, FillsOneSheetToTheTickAndNeedsTwoBeyond) {
     const Length tick = Length::fromTicks(1);
     const TilingOptions options = optionsFor("letter", Length());
     EXPECT_EQ(planTiles(fits, options)->tiles.size(), 1U);
-    EXPECT_EQ(planTiles({fits.width, fits.height + tick}, options)->tiles.size(), 2U);
+    EXPECT_EQ(planTiles(Size{fits.width, fits.height + tick}, options)->tiles.size(), 2U);
 }
 
 // Laws: the windows cover the page without gaps, neighbours share exactly the overlap, none is
@@ -86,6 +88,89 @@ TEST(PlanTiles, CoversThePage) {
             }
         }
     }
+}
+
+PageSetup doublePage(Size size, Length gap) {
+    PageSetup page;
+    page.size = size;
+    page.doublePage = true;
+    page.foldGap = gap;
+    return page;
+}
+
+// Each page takes as many sheets as it does alone.
+TEST(PlanTiles, TilesADoublePageFromTheFoldPageByPage) {
+    for (const NamedSize& size : pageSizes()) {
+        for (const NamedSize& sheet : sheetSizes()) {
+            for (const Length gap : {Length(), Length::inches(0, 1, 2)}) {
+                const PageSetup page = doublePage(size.size, gap);
+                const TilingOptions options = optionsFor(sheet.id, Length::inches(0, 1, 4));
+                const auto plan = planTiles(page, options);
+                ASSERT_TRUE(plan);
+                if (!plan->isPageByPage()) {
+                    EXPECT_EQ(plan->tiles.size(), 1U) << size.id << " on " << sheet.id;
+                    continue;
+                }
+                const auto one = planTiles(size.size, options);
+                const std::size_t half = one->tiles.size();
+                ASSERT_EQ(plan->tiles.size(), 2 * half) << size.id << " on " << sheet.id;
+                for (std::size_t i = 0; i < half; ++i) {
+                    const Point right{size.size.width + gap, Length()};
+                    EXPECT_EQ(plan->tiles[i].window, one->tiles[i].window);
+                    EXPECT_EQ(plan->tiles[half + i].window, one->tiles[i].window.moved(right));
+                }
+            }
+        }
+    }
+}
+
+TEST(PlanTiles, KeepsADoublePageTogetherOnlyWhereOneSheetHoldsIt) {
+    const auto plan = [](Length gap) {
+        return planTiles(doublePage(in(6, 8), gap), optionsFor("13x19", Length()));
+    };
+    // 13 x 19 in less the margins: 12 1/2 in wide at most.
+    EXPECT_EQ(plan(Length::inches(0, 1, 2))->tiles.size(), 1U);
+    EXPECT_FALSE(plan(Length::inches(0, 1, 2))->isPageByPage());
+    const Length more = Length::inches(6, 1, 2) + Length::fromTicks(1);
+    EXPECT_EQ(plan(more)->tiles.size(), 2U);
+    EXPECT_TRUE(plan(more)->isPageByPage());
+}
+
+TEST(PlanTiles, NamesTheTilesOfADoublePageByTheirPage) {
+    const auto plan = planTiles(doublePage(in(12, 12), Length()), optionsFor("letter", Length()));
+    std::vector<std::string> names;
+    for (const Tile& tile : plan->tiles) {
+        names.push_back(tile.name());
+    }
+    EXPECT_EQ(names, (std::vector<std::string>{"left A1", "left A2", "left B1", "left B2",
+                                               "right A1", "right A2", "right B1", "right B2"}));
+}
+
+TEST(PlanTiles, OfASinglePageIsThatOfItsSize) {
+    PageSetup page;
+    page.foldGap = Length::inches(1);  // means nothing to a single page
+    const auto plan = planTiles(page, optionsFor("letter", Length()));
+    EXPECT_EQ(plan->tiles.size(), 4U);
+    EXPECT_FALSE(plan->isPageByPage());
+}
+
+// 12 in on Letter: columns 0 to 8 and 7 3/4 to 12 in, rows 0 to 10 1/2 and 10 1/4 to 12 in. Crosses
+// stand in the middle of the shared 1/4 in, 3 mm an arm.
+TEST(PlanTiles, KeepsTextsOffTheStripsWithCrosses) {
+    const auto plan = planTiles(in(12, 12), optionsFor("letter", Length::inches(0, 1, 4)));
+    const Length strip = Length::inches(0, 1, 8) + Length::millimetres(3);
+    const auto parts = plan->parts();
+    ASSERT_EQ(parts.size(), 4U);
+    EXPECT_EQ(parts[0], (Rect{{Length(), Length::inches(8) - strip},
+                              {Length(), Length::inches(10, 1, 2) - strip}}));
+    EXPECT_EQ(parts[3], (Rect{{Length::inches(7, 3, 4) + strip, Length::inches(12)},
+                              {Length::inches(10, 1, 4) + strip, Length::inches(12)}}));
+    // One tick past the sheet leaves a second window that is nothing but strip.
+    const auto narrow =
+        planTiles(Size{Length::inches(8), Length::inches(10, 1, 2) + Length::fromTicks(1)},
+                  optionsFor("letter", Length()));
+    ASSERT_EQ(narrow->tiles.size(), 2U);
+    EXPECT_EQ(narrow->parts().size(), 1U);
 }
 
 TEST(PlanTiles, RefusesWhatLeavesNoRoom) {
@@ -133,6 +218,94 @@ TEST(TileDrawing, HasTheSameCrossesAsItsNeighbourWhereTheyJoin) {
             const bool beside = plan->tiles[a].row == plan->tiles[b].row ||
                                 plan->tiles[a].column == plan->tiles[b].column;
             EXPECT_GE(shared, beside ? 2 : 0);
+        }
+    }
+}
+
+TEST(TileDrawing, JoinsNothingAcrossTheFold) {
+    Sketch sketch = blankSketch();
+    sketch.page = doublePage(in(12, 12), Length());
+    const Drawing drawing = templateDrawing(sketch, {});
+    const auto plan = planTiles(sketch.page, optionsFor("letter", Length::inches(0, 1, 4)));
+    ASSERT_TRUE(plan);
+    for (const Tile& tile : plan->tiles) {
+        const Drawing sheet = tileDrawing(drawing, *plan, tile);
+        EXPECT_EQ(test::strokedLines(*test::findLayer(sheet, "trim-here")).size(), 2U);
+        for (const Vertex cross : crossesOnPage(drawing, *plan, tile)) {
+            const bool isLeft = cross.x < vertexAt({Length::inches(12), {}}).x;
+            EXPECT_EQ(isLeft, tile.page == TiledPage::Left) << tile.name();
+        }
+    }
+}
+
+// The map of the whole: a box for each tile of both pages, in the drawing's proportions.
+TEST(TileDrawing, ShowsBothPagesOnTheMap) {
+    Sketch sketch = blankSketch();
+    sketch.page = doublePage(in(12, 12), Length::inches(1));
+    const auto plan = planTiles(sketch.page, optionsFor("letter", Length()));
+    const Drawing sheet = tileDrawing(templateDrawing(sketch, {}), *plan, plan->tiles[4]);
+    const Layer* label = test::findLayer(sheet, "tile");
+    const auto boxes = test::textBoxes(*label);
+    EXPECT_EQ(boxes[0].text, "Tile right A1 of 8");
+    const auto map = std::ranges::find_if(label->items, [](const DrawingItem& item) {
+        const auto* path = std::get_if<PathItem>(&item);
+        return path != nullptr && path->paths.size() == 8;
+    });
+    ASSERT_NE(map, label->items.end());
+    const std::vector<Path>& tiles = std::get<PathItem>(*map).paths;
+    const double whole = (boundsOf(tiles[7]).right() - boundsOf(tiles[0]).left()).toInches();
+    const double gap = (boundsOf(tiles[4]).left() - boundsOf(tiles[1]).right()).toInches();
+    EXPECT_NEAR(gap / whole, 1.0 / 25, 0.001);
+}
+
+struct PlacedText {
+    std::string key;  // its words and its place on the page
+    Rect ink;
+};
+
+// The texts of a template's layers, `by` away from where they are on the page.
+std::vector<PlacedText> textsOf(const Drawing& drawing, Point by) {
+    std::vector<PlacedText> out;
+    for (const char* id : {layerDimensions, layerLabels, layerCheckSquares, layerTitle, layerKey}) {
+        const Layer* layer = test::findLayer(drawing, id);
+        for (const test::InkBox& box :
+             layer == nullptr ? std::vector<test::InkBox>() : test::textBoxes(*layer)) {
+            const Rect ink{
+                {Length::roundedFromTicks(box.left), Length::roundedFromTicks(box.right)},
+                {Length::roundedFromTicks(box.top), Length::roundedFromTicks(box.bottom)}};
+            const Point at = ink.topLeft() - by;
+            out.push_back(
+                {fmt::format("{} at {:.2f}, {:.2f}", box.text, at.x.toInches(), at.y.toInches()),
+                 ink});
+        }
+    }
+    return out;
+}
+
+TEST(TileDrawing, LetsEveryTextBeReadOnASheet) {
+    for (const auto& example : test::exampleSketches()) {
+        const auto plan =
+            planTiles(example.sketch.page, optionsFor("letter", Length::inches(0, 1, 4)));
+        TemplateOptions options;
+        options.parts = plan->parts();
+        const Drawing drawing = templateDrawing(example.sketch, options);
+        std::map<std::string, bool> read;
+        for (const PlacedText& text : textsOf(drawing, {})) {
+            read[text.key] = false;
+        }
+        for (const Tile& tile : plan->tiles) {
+            const Drawing sheet = tileDrawing(drawing, *plan, tile);
+            const Point margin{plan->printerMargin, plan->printerMargin};
+            const Rect window = Rect::at(margin, tile.window.size());
+            const Layer* label = test::findLayer(sheet, "tile");
+            const Rect covered = boundsOf(std::get<PathItem>(label->items[0]).paths[0]);
+            for (const PlacedText& text : textsOf(sheet, margin - tile.window.topLeft())) {
+                read[text.key] |= window.contains(text.ink) && !text.ink.intersects(covered);
+            }
+        }
+        EXPECT_GT(read.size(), 10U);
+        for (const auto& [text, isRead] : read) {
+            EXPECT_TRUE(isRead) << example.file << ": " << text;
         }
     }
 }
