@@ -42,10 +42,12 @@ Edit reordered(const Sketch& sketch, std::span<const PieceId> ids, OrderStep ste
 
 Edit lockedSet(const Sketch& sketch, std::span<const PieceId> ids, bool locked);
 Edit movedAll(const Sketch& sketch, std::span<const PieceId> ids, Point by);
-// A quarter turn clockwise of each piece about its own centre (within half a tick): upright slots
-// become lying ones, with print size and polygon corners. The box is turned, not the angle, so the
-// figures read the new way round and a deeper bottom border stays at the bottom. Two turns give
-// back the box, four the piece.
+// A quarter turn clockwise: one piece about its own centre, several that are not locked about the
+// centre of their trim bounds (within half a tick), so that they lie to each other as before.
+// Upright slots become lying ones, with print size and polygon corners. The boxes are turned, not
+// the angles, so the figures read the new way round and a deeper bottom border stays at the bottom.
+// Four turns give back the pieces where none is turned or all are by quarter turns, else their
+// places within 4 ticks; two turns of one piece give back its box.
 Edit quarterTurned(const Sketch& sketch, std::span<const PieceId> ids);
 
 // Copies laid `offset` away, on top, in the same order as the originals, none of them locked.

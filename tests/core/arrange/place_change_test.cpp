@@ -50,13 +50,60 @@ TEST(QuarterTurned, turnsPolygonCornersClockwise) {
               (std::vector<Point>{{in(2), {}}, {in(2), in(4)}, {{}, in(4)}}));
 }
 
-TEST(QuarterTurned, twiceGivesTheBoxAndFourTimesThePiece) {
+TEST(QuarterTurned, ofSeveralTurnsThemAboutTheirCommonCentreSoThatTheyKeepApart) {
+    // Two upright slots side by side become two lying ones, the left one on top.
+    const Sketch start =
+        sketchOf({{{in(1), in(5)}, {in(2), in(8)}}, {{in(6), in(10)}, {in(2), in(8)}}});
+    const Sketch done = after(start, quarterTurned(start, allIds(start)));
+    EXPECT_EQ(boxOf(done, 1), (Rect{{Length::inches(2, 1, 2), Length::inches(8, 1, 2)},
+                                    {Length::inches(0, 1, 2), Length::inches(4, 1, 2)}}));
+    EXPECT_EQ(boxOf(done, 2), (Rect{{Length::inches(2, 1, 2), Length::inches(8, 1, 2)},
+                                    {Length::inches(5, 1, 2), Length::inches(9, 1, 2)}}));
+}
+
+TEST(QuarterTurned, leavesLockedPiecesAndTheirBoundsOut) {
+    Sketch start = sketchOf({{{in(1), in(5)}, {in(2), in(8)}}, {{in(6), in(10)}, {in(2), in(8)}}});
+    pieceOf(start, 2).locked = true;
+    const Sketch done = after(start, quarterTurned(start, allIds(start)));
+    EXPECT_EQ(boxOf(done, 1), (Rect{{in(0), in(6)}, {in(3), in(7)}}));
+    EXPECT_EQ(boxOf(done, 2), boxOf(start, 2));
+    pieceOf(start, 1).locked = true;
+    EXPECT_TRUE(quarterTurned(start, allIds(start)).isEmpty());
+}
+
+TEST(QuarterTurned, ofSeveralWithoutTurnsFourTimesGivesBackEveryPieceAndOverlapsNothingNew) {
+    Random random(43);
+    for (int i = 0; i < 300; ++i) {
+        Sketch start = randomSketch(random, 5);
+        for (auto& [id, piece] : start.pieces) {
+            piece.rotation = Angle();
+            piece.locked = false;
+        }
+        Sketch done = start;
+        for (int turn = 1; turn <= 4; ++turn) {
+            done = after(done, quarterTurned(done, allIds(done)));
+            for (const auto& [id, piece] : done.pieces) {
+                for (const auto& [other, its] : done.pieces) {
+                    EXPECT_EQ(trimBox(piece).interiorIntersects(trimBox(its)),
+                              trimBox(start.pieces.at(id))
+                                  .interiorIntersects(trimBox(start.pieces.at(other))))
+                        << "seed 43, sketch " << i;
+                }
+            }
+        }
+        EXPECT_EQ(done, start) << "seed 43, sketch " << i;
+    }
+}
+
+TEST(QuarterTurned, ofOneTwiceGivesTheBoxAndFourTimesThePiece) {
     Random random(41);
     for (int i = 0; i < 300; ++i) {
         const Sketch start = randomSketch(random, 5);
         Sketch done = start;
         for (int turn = 1; turn <= 4; ++turn) {
-            done = after(done, quarterTurned(done, allIds(done)));
+            for (const PieceId id : start.order) {
+                done = after(done, quarterTurned(done, std::span(&id, 1)));
+            }
             for (const auto& [id, piece] : done.pieces) {
                 const Rect now = trimBox(piece);
                 const Rect before = trimBox(start.pieces.at(id));
