@@ -1,20 +1,26 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/angle_field.h"
 
+#include <QRegularExpression>
 #include <cmath>
 
 namespace matwright::app {
 
-AngleField::AngleField(const QString& accessibleName, QWidget* parent)
-    : TypedField(accessibleName, parent) {
-    showValue();
+namespace {
+
+// Takes the word for the direction off the end; true for "left".
+bool takeLeft(QString& text) {
+    static const QRegularExpression word(QStringLiteral("\\s*(to\\s+the\\s+)?(left|right|l|r)$"));
+    const auto match = word.match(text);
+    text.truncate(match.hasMatch() ? match.capturedStart() : text.size());
+    return match.captured(2).startsWith(QLatin1Char('l'));
 }
 
-void AngleField::setValue(Angle value) {
-    const bool differs = isMixed() || value != m_value;
-    clearMixed();
-    m_value = value;
-    valueWasSet(differs);
+}  // namespace
+
+AngleField::AngleField(const QString& accessibleName, QWidget* parent)
+    : ValueField(accessibleName, parent) {
+    showValue();
 }
 
 QString AngleField::restingText() const {
@@ -22,24 +28,22 @@ QString AngleField::restingText() const {
 }
 
 QString AngleField::editingText() const {
-    return QString::number(m_value.toDegrees(), 'g', 9) + QStringLiteral("°");
+    return QString::fromStdString(turnText(m_value));
 }
 
 std::optional<QString> AngleField::take(const QString& text) {
-    QString figure = text.trimmed();
+    QString figure = text.trimmed().toLower();
+    const bool isLeft = takeLeft(figure);
     figure.remove(QStringLiteral("°"));
     figure.replace(QLatin1Char(','), QLatin1Char('.'));
     figure.replace(QChar(0x2212), QLatin1Char('-'));
     bool read = false;
     const double degrees = figure.trimmed().toDouble(&read);
     if (!read || !std::isfinite(degrees) || std::abs(degrees) > 3600) {
-        return tr("“%1” is not a turn; type degrees like 7.5 or 90.").arg(text.left(40).trimmed());
+        return tr("“%1” is not a turn; type degrees like 7.5, 90 or 6 left.")
+            .arg(text.left(40).trimmed());
     }
-    const Angle angle = Angle::roundedFromDegrees(degrees);
-    const bool changes = angle != m_value || wasMixed();
-    m_value = angle;
-    showValue();
-    if (changes) {
+    if (takeValue(Angle::roundedFromDegrees(isLeft ? -degrees : degrees))) {
         emit valueChanged(m_value, 0);
     }
     return std::nullopt;

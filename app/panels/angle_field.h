@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/panels/typed_field.h"
+#include "app/panels/value_field.h"
 #include "core/measure/angle.h"
 
 namespace matwright::app {
 
-// A turn in degrees, clockwise: "7.5", "7,5", "-10", "90°". Kept to 1/1000 degree and shown from 0
-// up to 360. Steps of 1 degree, with Shift 15.
-class AngleField final : public TypedField {
+// A turn in degrees, clockwise unless it says "left" or has a minus: "7.5", "7,5", "-10", "90°",
+// "6 left". Kept to 1/1000 degree and shown the short way round ("6° to the left"). Steps of 1
+// degree, with Shift 15.
+class AngleField final : public ValueField<Angle> {
     Q_OBJECT
 
   public:
     explicit AngleField(const QString& accessibleName = {}, QWidget* parent = nullptr);
-
-    Angle value() const { return m_value; }
-    void setValue(Angle value);
 
   signals:
     void valueChanged(matwright::Angle value, int gesture);
@@ -25,9 +23,6 @@ class AngleField final : public TypedField {
     QString editingText() const override;
     std::optional<QString> take(const QString& text) override;
     void step(int count, bool large) override;
-
-  private:
-    Angle m_value;
 };
 
 }  // namespace matwright::app

@@ -6,15 +6,8 @@
 namespace matwright::app {
 
 LengthField::LengthField(const QString& accessibleName, QWidget* parent)
-    : TypedField(accessibleName, parent) {
+    : ValueField(accessibleName, parent) {
     showValue();
-}
-
-void LengthField::setValue(Length value) {
-    const bool differs = isMixed() || value != m_value;
-    clearMixed();
-    m_value = value;
-    valueWasSet(differs);
 }
 
 void LengthField::setRange(Length low, Length high) {
@@ -62,10 +55,7 @@ std::optional<QString> LengthField::take(const QString& text) {
     if (auto fault = rangeFault(*read)) {
         return fault;
     }
-    const bool changes = *read != m_value || wasMixed();
-    m_value = *read;
-    showValue();
-    if (changes) {
+    if (takeValue(*read)) {
         emit valueChanged(m_value, 0);
     }
     return std::nullopt;

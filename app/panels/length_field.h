@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/panels/typed_field.h"
+#include "app/panels/value_field.h"
 #include "core/measure/length_text.h"
 
 namespace matwright::app {
@@ -10,15 +10,12 @@ namespace matwright::app {
 // figure to the scale's step with a mark where that is rounded; with the focus it shows the exact
 // figure, so that entering and leaving never changes it. Steps go to the next multiple of the
 // scale's step, with Shift eight steps.
-class LengthField final : public TypedField {
+class LengthField final : public ValueField<Length> {
     Q_OBJECT
 
   public:
     explicit LengthField(const QString& accessibleName = {}, QWidget* parent = nullptr);
 
-    // The last value set or taken; meaningless while isMixed().
-    Length value() const { return m_value; }
-    void setValue(Length value);
     // Both ends included; low <= high. Values set from the program may lie outside.
     void setRange(Length low, Length high);
     Scale scale() const { return m_scale; }
@@ -37,7 +34,6 @@ class LengthField final : public TypedField {
   private:
     std::optional<QString> rangeFault(Length value) const;
 
-    Length m_value;
     Length m_low = -Length::coordinateLimit();
     Length m_high = Length::coordinateLimit();
     Scale m_scale = Scale::SixteenthInch;

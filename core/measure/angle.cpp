@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/measure/angle.h"
 
+#include <fmt/format.h>
+
 #include <cmath>
 #include <numbers>
 
@@ -45,6 +47,15 @@ double Angle::sine() const {
         default:
             return std::sin(toRadians());
     }
+}
+
+std::string turnText(Angle turn) {
+    if (turn.isZero() || turn == Angle::degrees(180)) {
+        return fmt::format("{}\u00B0", turn.toDegrees());
+    }
+    const bool toTheRight = turn < Angle::degrees(180);
+    return toTheRight ? fmt::format("{}\u00B0 to the right", turn.toDegrees())
+                      : fmt::format("{}\u00B0 to the left", (-turn).toDegrees());
 }
 
 }  // namespace matwright

@@ -3,6 +3,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <string>
 
 namespace matwright {
 
@@ -44,5 +45,9 @@ class Angle {
 
     std::int32_t m_millidegrees = 0;
 };
+
+// A turn as it is said everywhere, the short way round: "6° to the left", "12.5° to the right",
+// "180°", "0°".
+std::string turnText(Angle turn);
 
 }  // namespace matwright

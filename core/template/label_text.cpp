@@ -37,10 +37,7 @@ std::vector<std::string> sizeLines(const Piece& piece, Scale scale) {
             withPaper(word + " " + sizeText(matBox(piece, i).size(), scale), piece.mats[i].paper));
     }
     if (!piece.rotation.isZero()) {
-        const double degrees = piece.rotation.toDegrees();
-        lines.push_back(degrees <= 180 ? fmt::format("turned {}\u00B0 to the right", degrees)
-                                       : fmt::format("turned {}\u00B0 to the left",
-                                                     (-piece.rotation).toDegrees()));
+        lines.push_back("turned " + turnText(piece.rotation));
     }
     return lines;
 }

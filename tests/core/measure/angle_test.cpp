@@ -75,5 +75,15 @@ TEST(Angle, RoundsToAStepOverTheFullTurn) {
     EXPECT_EQ(Angle::degrees(353).roundedTo(step), Angle());
 }
 
+TEST(TurnText, SaysTheShortWayRound) {
+    EXPECT_EQ(turnText(Angle()), "0\u00B0");
+    EXPECT_EQ(turnText(Angle::degrees(6)), "6\u00B0 to the right");
+    EXPECT_EQ(turnText(Angle::degrees(354)), "6\u00B0 to the left");
+    EXPECT_EQ(turnText(Angle::millidegrees(12'345)), "12.345\u00B0 to the right");
+    EXPECT_EQ(turnText(Angle::millidegrees(179'999)), "179.999\u00B0 to the right");
+    EXPECT_EQ(turnText(Angle::degrees(180)), "180\u00B0");
+    EXPECT_EQ(turnText(Angle::millidegrees(180'001)), "179.999\u00B0 to the left");
+}
+
 }  // namespace
 }  // namespace matwright
