@@ -11,8 +11,6 @@ namespace matwright {
 
 namespace {
 
-constexpr double mitreLimit = 4;
-
 // A side's outward direction (length 1) and how far it moves that way.
 struct MovedSide {
     double nx;
@@ -60,7 +58,7 @@ void addCorner(std::vector<Vertex>& out, Vertex corner, const MovedSide& in, con
     const double dx = (in.by * next.ny - next.by * in.ny) / cross;
     const double dy = (next.by * in.nx - in.by * next.nx) / cross;
     const bool sticksOut = cross * turn > 0;
-    if (sticksOut && !(std::hypot(dx, dy) <= mitreLimit * std::max(in.by, next.by))) {
+    if (sticksOut && !(std::hypot(dx, dy) <= longestMitre * std::max(in.by, next.by))) {
         out.push_back({corner.x + in.nx * in.by, corner.y + in.ny * in.by});
         out.push_back({corner.x + next.nx * next.by, corner.y + next.ny * next.by});
         return;

@@ -121,6 +121,18 @@ Path outermostOutline(const Piece& piece) {
     return piece.mats.empty() ? trimOutline(piece) : matOutline(piece, piece.mats.size() - 1);
 }
 
+Rect reachOf(const Piece& piece) {
+    Rect reach = outermostBounds(piece);
+    if (std::holds_alternative<PolygonShape>(piece.shape)) {
+        Length mitres;
+        for (const Mat& mat : piece.mats) {
+            mitres += std::max(mat.border, mat.bottomBorder.value_or(mat.border)) * longestMitre;
+        }
+        reach = reach.united(trimBounds(piece).expanded(mitres));
+    }
+    return reach;
+}
+
 bool covers(const Piece& piece, Point at) {
     const Path outline = outermostOutline(piece);
     const Rect bounds = boundsOf(outline);

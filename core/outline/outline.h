@@ -21,6 +21,11 @@ Path printOutline(const Piece& piece);
 // The outline of all of the piece: its last mat, or its trim line.
 Path outermostOutline(const Piece& piece);
 
+// A box that nothing of the piece sticks out of, found without its outline: outermostBounds(), and
+// for polygons with mats as much more as mitres may reach. Loose: for leaving out what is
+// elsewhere.
+Rect reachOf(const Piece& piece);
+
 // Whether the page point lies on the piece (mats included), boundary included; within 1 tick.
 bool covers(const Piece& piece, Point at);
 

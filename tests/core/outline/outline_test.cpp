@@ -151,5 +151,28 @@ TEST(Outline, CoversFollowsTheShapeNotTheBox) {
     EXPECT_TRUE(covers(turnedPiece, {3 * inch, Length::inches(0, 1, 4)}));
 }
 
+TEST(Reach, HoldsEveryOutlineAndIsTheOutermostBoundsButForPolygonsWithMats) {
+    const Shape shapes[] = {RectangleShape{},
+                            RoundedRectangleShape{inch},
+                            OvalShape{},
+                            polygon({{0, 0}, {3, 1}, {0, 2}}),
+                            polygon({{0, 0}, {3, 2}, {2, 0}}),
+                            polygon({{0, 0}, {1, 1}, {3, 0}, {2, 2}, {0, 2}})};
+    for (const Shape& shape : shapes) {
+        for (const std::size_t mats : {0U, 1U, 2U}) {
+            for (const int degrees : {0, 30, 90, 200}) {
+                Piece piece = photo({inch, inch}, {3 * inch, 2 * inch}, shape);
+                piece.mats.resize(mats, {inch, 2 * inch, ""});
+                piece.rotation = Angle::degrees(degrees);
+                const bool isMattedPolygon =
+                    mats > 0 && std::holds_alternative<PolygonShape>(shape);
+                EXPECT_TRUE(reachOf(piece).contains(boundsOf(outermostOutline(piece))))
+                    << "shape " << shape.index() << ", mats " << mats << ", turned " << degrees;
+                EXPECT_EQ(reachOf(piece) == outermostBounds(piece), !isMattedPolygon);
+            }
+        }
+    }
+}
+
 }  // namespace
 }  // namespace matwright
