@@ -23,7 +23,19 @@ QString standardIniPath() {
            QStringLiteral("/matwright/settings.ini");
 }
 
+Length usualTrimmerStep(Unit unit) {
+    return unit == Unit::Inch ? Length::inches(0, 1, 16) : Length::millimetres(1);
+}
+
 }  // namespace
+
+Settings withScale(Settings settings, Scale scale) {
+    if (settings.trimmerStep == usualTrimmerStep(unitOf(settings.scale))) {
+        settings.trimmerStep = usualTrimmerStep(unitOf(scale));
+    }
+    settings.scale = scale;
+    return settings;
+}
 
 Settings madeSound(Settings settings) {
     const Settings standard;

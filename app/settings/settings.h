@@ -23,7 +23,9 @@ struct Settings {
     Length trimmerStep = Length::inches(0, 1, 16);
     Theme theme = Theme::System;
     bool rulersShown = true;
-    double screenPpi = 0;            // measured pixels per inch; 0: what the system says
+    // Measured logical pixels per inch (Qt's coordinates of widgets, so at a device pixel ratio of
+    // 2 half as many as the screen has dots); 0: what the system says.
+    double screenPpi = 0;
     std::string sheetId = "letter";  // of the catalogue's sheet sizes
     Length printerMargin = Length::inches(0, 1, 4);
     Length overlap = Length::inches(0, 1, 4);
@@ -35,13 +37,17 @@ struct Settings {
 inline constexpr int maxRecentFiles = 10;
 // The most a printer margin or an overlap may be.
 inline constexpr Length largestSheetMargin = Length::inches(2);
-// A measured screen has at least and at most this many pixels per inch.
+// A measured screen has at least and at most this many logical pixels per inch.
 inline constexpr double minScreenPpi = 20;
 inline constexpr double maxScreenPpi = 1000;
 
 // `settings` with everything out of range put back to its default, the snap words in the scale of
 // the rest, and the recent files without repeats.
 Settings madeSound(Settings settings);
+
+// `settings` with another scale. The trimmer's step goes along from 1/16 in to 1 mm and back,
+// unless the person has set it to something else.
+Settings withScale(Settings settings, Scale scale);
 
 // Keeps the settings in an ini file that a person may edit: whatever cannot be read there, or is
 // out of range, counts as not set. Every change is written by the next turn of the event loop.

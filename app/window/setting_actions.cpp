@@ -60,13 +60,19 @@ void SettingActions::addChoice(QMenu& menu, const QString& text, T Settings::* f
         [field, value](Settings& s, bool) { s.*field = value; }));
 }
 
+void SettingActions::addScale(QMenu& menu, const QString& text, Scale scale) {
+    menu.addAction(addToggle(
+        {text, {}, {}, {}, {}}, [scale](const Settings& s) { return s.scale == scale; },
+        [scale](Settings& s, bool) { s = withScale(std::move(s), scale); }));
+}
+
 void SettingActions::fillScaleMenu(QMenu& menu) {
-    addChoice(menu, tr("Inches to 1/&8"), &Settings::scale, Scale::EighthInch);
-    addChoice(menu, tr("Inches to &1/16"), &Settings::scale, Scale::SixteenthInch);
-    addChoice(menu, tr("Inches to 1/&32"), &Settings::scale, Scale::ThirtySecondInch);
+    addScale(menu, tr("Inches to 1/&8"), Scale::EighthInch);
+    addScale(menu, tr("Inches to &1/16"), Scale::SixteenthInch);
+    addScale(menu, tr("Inches to 1/&32"), Scale::ThirtySecondInch);
     menu.addSeparator();
-    addChoice(menu, tr("Whole &millimetres"), &Settings::scale, Scale::WholeMillimetre);
-    addChoice(menu, tr("&Half millimetres"), &Settings::scale, Scale::HalfMillimetre);
+    addScale(menu, tr("Whole &millimetres"), Scale::WholeMillimetre);
+    addScale(menu, tr("&Half millimetres"), Scale::HalfMillimetre);
 }
 
 void SettingActions::fillTrimmerMenu(QMenu& menu) {

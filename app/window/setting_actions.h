@@ -34,6 +34,7 @@ class SettingActions final : public QObject {
     template <typename T>
     void addChoice(QMenu& menu, const QString& text, T Settings::* field, T value);
     void addGridStep(QMenu& menu, const QString& text, Length step);
+    void addScale(QMenu& menu, const QString& text, Scale scale);
     void fillScaleMenu(QMenu& menu);
     void fillTrimmerMenu(QMenu& menu);
     void fillSnapMenu(QMenu& menu);

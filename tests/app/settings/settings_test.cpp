@@ -144,5 +144,16 @@ TEST(MadeSound, KeepsTheLatestTenFilesOnce) {
     EXPECT_EQ(kept.last(), QStringLiteral("/f9"));
 }
 
+TEST(WithScale, TakesTheTrimmersUsualStepAlongAndKeepsOneThatWasChosen) {
+    Settings settings;
+    settings = withScale(settings, Scale::HalfMillimetre);
+    EXPECT_EQ(settings.scale, Scale::HalfMillimetre);
+    EXPECT_EQ(settings.trimmerStep, Length::millimetres(1));
+    settings = withScale(settings, Scale::EighthInch);
+    EXPECT_EQ(settings.trimmerStep, Length::inches(0, 1, 16));
+    settings.trimmerStep = Length::inches(0, 1, 32);
+    EXPECT_EQ(withScale(settings, Scale::WholeMillimetre).trimmerStep, Length::inches(0, 1, 32));
+}
+
 }  // namespace
 }  // namespace matwright::app
