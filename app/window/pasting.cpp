@@ -6,12 +6,6 @@
 namespace matwright::app {
 namespace {
 
-void moveAll(std::vector<Piece>& pieces, Point by) {
-    for (Piece& piece : pieces) {
-        piece.place = piece.place + by;
-    }
-}
-
 Rect boundsOf(const std::vector<Piece>& pieces) {
     Rect bounds = outermostBounds(pieces.front());
     for (const Piece& piece : pieces) {
@@ -28,33 +22,64 @@ Length wayInside(Interval inner, Interval outer) {
     return inner.high > outer.high ? outer.high - inner.high : Length();
 }
 
-void moveOntoPage(const Sketch& sketch, std::vector<Piece>& pieces) {
-    const Rect page = surface(sketch.page);
-    const Rect bounds = boundsOf(pieces);
-    if (!bounds.interiorIntersects(page)) {
-        moveAll(pieces, {wayInside(bounds.x, page.x), wayInside(bounds.y, page.y)});
-    }
+Point wayOntoPage(const Rect& bounds, const Rect& page) {
+    return bounds.interiorIntersects(page)
+               ? Point()
+               : Point{wayInside(bounds.x, page.x), wayInside(bounds.y, page.y)};
 }
 
-bool hidesAnEqualPiece(const Sketch& sketch, const std::vector<Piece>& pieces) {
-    return std::ranges::any_of(pieces, [&sketch](const Piece& piece) {
-        return std::ranges::any_of(sketch.pieces, [&piece](const auto& entry) {
+bool hidesAnEqualPiece(const Sketch& sketch, const std::vector<Piece>& pieces, Point by) {
+    return std::ranges::any_of(pieces, [&](const Piece& piece) {
+        return std::ranges::any_of(sketch.pieces, [&](const auto& entry) {
             const Piece& other = entry.second;
-            return other.place == piece.place && other.size == piece.size &&
+            return other.place == piece.place + by && other.size == piece.size &&
                    other.kind == piece.kind && other.rotation == piece.rotation;
         });
     });
 }
 
+// `low` moved by `way` inside the room between `from` and `to`, coming in again at the near end.
+Length wrapped(Length low, Length way, Interval room) {
+    const Length length = room.length();
+    if (!length.isPositive()) {
+        return low;
+    }
+    return room.low + Length::fromTicks((low + way - room.low).ticks() % length.ticks());
+}
+
+// The way from the first place to the `count`-th step of copies, which stay on the page.
+Point stepsAside(const Rect& bounds, const Rect& page, std::int64_t count) {
+    const Rect area = page.united(bounds);
+    const auto along = [count](Interval own, Interval all, Length step) {
+        const Interval room{all.low, all.high - own.length()};
+        return wrapped(own.low, step * count, room) - own.low;
+    };
+    const Point by{along(bounds.x, area.x, copyOffset.x), along(bounds.y, area.y, copyOffset.y)};
+    // As large as the page: there is no room to stay inside.
+    return by == Point() ? Point{copyOffset.x * count, copyOffset.y * count} : by;
+}
+
 }  // namespace
 
-std::vector<Piece> placedForPaste(const Sketch& sketch, std::vector<Piece> pieces) {
-    if (pieces.empty()) {
-        return pieces;
+Point wayForCopies(const Sketch& sketch, const std::vector<Piece>& pieces) {
+    const Rect page = surface(sketch.page);
+    const Rect bounds = boundsOf(pieces);
+    const Point onPage = wayOntoPage(bounds, page);
+    // One step more than there are pieces: each may lie on one of the places tried.
+    const auto most = static_cast<std::int64_t>(sketch.pieces.size()) + 1;
+    Point by = onPage;
+    for (std::int64_t count = 1; count <= most && hidesAnEqualPiece(sketch, pieces, by); ++count) {
+        by = onPage + stepsAside(bounds.moved(onPage), page, count);
     }
-    moveOntoPage(sketch, pieces);
-    while (hidesAnEqualPiece(sketch, pieces)) {
-        moveAll(pieces, copyOffset);
+    return by;
+}
+
+std::vector<Piece> placedForPaste(const Sketch& sketch, std::vector<Piece> pieces) {
+    if (!pieces.empty()) {
+        const Point by = wayForCopies(sketch, pieces);
+        for (Piece& piece : pieces) {
+            piece.place = piece.place + by;
+        }
     }
     return pieces;
 }

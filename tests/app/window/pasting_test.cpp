@@ -60,5 +60,35 @@ TEST(PlacedForPaste, BringsPiecesBesideThePageBackOntoIt) {
     EXPECT_EQ(placedForPaste(blankSketch(), {reachingOver}), std::vector{reachingOver});
 }
 
+TEST(PlacedForPaste, StaysOnThePageHoweverOftenAndHidesNothing) {
+    Sketch sketch = sketchWith({one});
+    const Rect page = surface(sketch.page);
+    for (int i = 0; i < 100; ++i) {
+        const auto placed = placedForPaste(sketch, {one});
+        EXPECT_TRUE(page.contains(trimBox(placed.front()))) << "paste " << i;
+        for (const auto& [id, piece] : sketch.pieces) {
+            EXPECT_NE(piece.place, placed.front().place) << "paste " << i;
+        }
+        ASSERT_TRUE(apply(sketch, addPieces(sketch, placed)));
+    }
+}
+
+TEST(PlacedForPaste, OfThePieceJustPastedStaysOnThePageToo) {
+    Sketch sketch = sketchWith({one});
+    Piece last = one;
+    for (int i = 0; i < 100; ++i) {
+        last = placedForPaste(sketch, {last}).front();
+        EXPECT_TRUE(surface(sketch.page).contains(trimBox(last))) << "paste " << i;
+        ASSERT_TRUE(apply(sketch, addPieces(sketch, std::vector{last})));
+    }
+}
+
+TEST(PlacedForPaste, OfPaperAsLargeAsThePageIsSeenBesideTheFirst) {
+    Piece paper;
+    paper.size = blankSketch().page.size;
+    const auto placed = placedForPaste(sketchWith({paper}), {paper});
+    EXPECT_EQ(placed.front().place, copyOffset);
+}
+
 }  // namespace
 }  // namespace matwright::app
