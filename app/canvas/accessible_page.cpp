@@ -180,7 +180,12 @@ QString spokenName(const Sketch& sketch, PieceId id, Scale scale) {
     parts.append(QString::fromUtf8(kindName(piece.kind)) + QChar(' ') +
                  sizeReadout(piece.size, scale));
     const Rect bounds = trimBounds(piece);
-    parts.append(words("left %1").arg(length(bounds.left())));
+    const std::vector<Rect> all = pages(sketch.page);
+    const std::size_t page = pageOf(all, bounds.left());
+    if (all.size() > 1) {
+        parts.append(page > 0 ? words("right page") : words("left page"));
+    }
+    parts.append(words("left %1").arg(length(bounds.left() - all[page].left())));
     parts.append(words("top %1").arg(length(bounds.top())));
     if (!piece.rotation.isZero()) {
         parts.append(words("turned %1").arg(angleReadout(piece.rotation)));

@@ -18,7 +18,8 @@ void installPageAccessibility();
 // Tells assistive technology about a change, where any is listening.
 void announceChange(PageView& page, const Change& change);
 
-// "Piece 2 of 5, photo slot 4 × 6 in, left 1 1/2 in, top 2 in, turned 15°, two mats, locked"
+// "Piece 2 of 5, photo slot 4 × 6 in, left 1 1/2 in, top 2 in, turned 15°
+// to the right, two mats, locked"; on a double page it is told which page left and top count from.
 QString spokenName(const Sketch& sketch, PieceId id, Scale scale);
 
 }  // namespace matwright::app

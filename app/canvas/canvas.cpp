@@ -105,8 +105,9 @@ void Canvas::connectPage() {
     connect(m_page, &PageView::pieceActivated, this, &Canvas::pieceActivated);
     connect(m_page, &PageView::toolDone, this, [this] { setTool(Tool::Select); });
     connect(m_page, &PageView::pieceWanted, this, [this] {
-        place(prototype());
-        setTool(Tool::Select);
+        const Piece piece = prototype();
+        setTool(Tool::Select);  // first: it says what it does
+        place(piece);
     });
 }
 
@@ -172,7 +173,8 @@ void Canvas::trueSize() {
 
 void Canvas::place(Piece piece) {
     m_page->cancelDrag();
-    piece.place = freePlace(m_session.sketch(), piece);
+    const auto free = freePlace(m_session.sketch(), piece);
+    piece.place = free.value_or(middlePlace(m_session.sketch(), piece));
     const auto done = m_session.performAndSelectAdded(
         addPieces(m_session.sketch(), std::span(&piece, 1)),
         tr("Lay down %1").arg(QString::fromStdString(displayName(piece))));
@@ -181,14 +183,13 @@ void Canvas::place(Piece piece) {
         return;
     }
     m_page->reveal(outermostBounds(piece));
+    emit hint(
+        free ? QString()
+             : tr("No free place: laid in the middle, over others. Drag it where it belongs."));
 }
 
 void Canvas::reveal(PieceId id) {
     m_page->revealPiece(id);
-}
-
-Point Canvas::pointInMiddle() const {
-    return m_page->viewport().toPage(QRectF(m_page->rect()).center());
 }
 
 void Canvas::changeEvent(QEvent* event) {

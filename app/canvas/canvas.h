@@ -41,12 +41,11 @@ class Canvas final : public QWidget {
     void fitSelection();
     void trueSize();
 
-    // Adds the piece at a free place, selected, as one undo step.
+    // Adds the piece at a free place, selected, as one undo step; in the middle, and says so, where
+    // none is free.
     void place(Piece piece);
     // Selects the piece and scrolls to it.
     void reveal(PieceId id);
-    // The point of the page in the middle of the view: where a paste may go.
-    Point pointInMiddle() const;
 
     // The widget that shows the page and takes the events.
     PageView& page() { return *m_page; }

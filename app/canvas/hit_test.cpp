@@ -13,10 +13,9 @@ std::vector<PieceId> piecesAt(const Sketch& sketch, Point at, Length tolerance) 
     std::vector<PieceId> near;
     for (const PieceId id : std::views::reverse(sketch.order)) {
         const Piece& piece = sketch.pieces.at(id);
-        const Rect bounds = outermostBounds(piece);
-        if (bounds.contains(at) && covers(piece, at)) {
+        if (reachOf(piece).contains(at) && covers(piece, at)) {
             hit.push_back(id);
-        } else if (bounds.expanded(tolerance).contains(at)) {
+        } else if (outermostBounds(piece).expanded(tolerance).contains(at)) {
             near.push_back(id);
         }
     }

@@ -2,10 +2,11 @@
 #include "app/canvas/overlay.h"
 
 #include <QPainter>
-#include <QPainterPath>
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
+
+#include "app/canvas/padlock.h"
 
 namespace matwright::app {
 
@@ -54,22 +55,6 @@ QLineF sharp(const QLineF& line) {
 
 QRectF aroundPoint(QPointF at, double reach) {
     return {at.x() - reach, at.y() - reach, 2 * reach, 2 * reach};
-}
-
-void paintPadlock(QPainter& painter, QPointF at) {
-    const QRectF body(at.x() - 5, at.y() - 2, 10, 8);
-    painter.setPen(QPen(haloColour, 5));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(body);
-    painter.setPen(QPen(selectionColour, 1.8));
-    QPainterPath shackle(QPointF(at.x() - 3, at.y() - 2));
-    shackle.lineTo(at.x() - 3, at.y() - 5);
-    shackle.arcTo(QRectF(at.x() - 3, at.y() - 8, 6, 6), 180, -180);
-    shackle.lineTo(at.x() + 3, at.y() - 2);
-    painter.drawPath(shackle);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(selectionColour);
-    painter.drawRoundedRect(body, 1.5, 1.5);
 }
 
 }  // namespace
@@ -213,7 +198,7 @@ void Overlay::paint(QPainter& painter) const {
     paintLines(painter);
     paintHandles(painter);
     for (const QPointF& at : m_padlocks) {
-        paintPadlock(painter, at);
+        paintPadlock(painter, at, selectionColour);
     }
     paintChips(painter);
     painter.restore();

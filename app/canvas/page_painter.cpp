@@ -3,7 +3,9 @@
 
 #include <QPainter>
 
+#include "app/canvas/padlock.h"
 #include "app/rendering/paint.h"
+#include "core/outline/outline.h"
 #include "core/picture/picture.h"
 
 namespace matwright::app {
@@ -75,14 +77,17 @@ void paintPiece(QPainter& painter, const Piece& piece, std::size_t number, const
     if (const auto label = PieceLabel::of(piece, number, viewport, labels)) {
         label->paint(painter);
     }
+    if (piece.locked && hasRoomForPadlock(piece, viewport)) {
+        paintPadlock(painter, padlockPlace(piece, viewport), padlockColour);
+    }
 }
 
 QRect paintedRect(const Piece& piece, const Viewport& viewport) {
-    return paintedRect(outermostBounds(piece), viewport);
+    return paintedRect(reachOf(piece), viewport);
 }
 
-QRect paintedRect(const Rect& outermostBounds, const Viewport& viewport) {
-    return viewport.toView(outermostBounds).toAlignedRect().adjusted(-3, -3, 3, 3);
+QRect paintedRect(const Rect& reach, const Viewport& viewport) {
+    return viewport.toView(reach).toAlignedRect().adjusted(-3, -3, 3, 3);
 }
 
 }  // namespace matwright::app

@@ -33,6 +33,6 @@ void paintPiece(QPainter& painter, const Piece& piece, std::size_t number, const
 // Everything that painting the piece may touch in the view, anti-aliased edges included.
 QRect paintedRect(const Piece& piece, const Viewport& viewport);
 // The same from its outermost bounds.
-QRect paintedRect(const Rect& outermostBounds, const Viewport& viewport);
+QRect paintedRect(const Rect& reach, const Viewport& viewport);
 
 }  // namespace matwright::app

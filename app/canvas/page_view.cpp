@@ -10,6 +10,7 @@
 
 #include "app/canvas/accessible_page.h"
 #include "app/canvas/tools/select_tool.h"
+#include "core/outline/outline.h"
 
 namespace matwright::app {
 
@@ -45,7 +46,8 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
     setMinimumSize(120, 120);
     setAccessibleName(tr("Page"));
     setAccessibleDescription(
-        tr("Tab goes from piece to piece, the arrow keys move the selected piece."));
+        tr("Tab goes from piece to piece, the arrow keys move the selected piece or, where none is "
+           "selected, scroll."));
     connect(&session, &Session::changed, this, &PageView::onSessionChanged);
     connect(&settings, &SettingsStore::changed, this, [this] {
         setLabels();
@@ -63,9 +65,8 @@ void PageView::forgetBounds() {
     m_bounds.clear();
     m_content = surface(m_session.sketch().page);
     for (const auto& [id, piece] : m_session.sketch().pieces) {
-        const Rect bounds = outermostBounds(piece);
-        m_bounds.emplace(id, bounds);
-        m_content = m_content.united(bounds);
+        m_bounds.emplace(id, reachOf(piece));
+        m_content = m_content.united(outermostBounds(piece));
     }
     m_order = m_session.sketch().order;
 }
@@ -137,8 +138,9 @@ void PageView::setLabels() {
 
 double PageView::screenPixelsPerInch() const {
     if (m_settings.value().screenPpi > 0) {
-        return m_settings.value().screenPpi / devicePixelRatioF();
+        return m_settings.value().screenPpi;
     }
+    // Qt divides the system's figure by the device pixel ratio already.
     const double said = screen() ? screen()->physicalDotsPerInch() : 0;
     return said >= minScreenPpi && said <= maxScreenPpi ? said : 96;
 }

@@ -36,7 +36,7 @@ class PageView final : public QWidget, private DragHost {
     QRectF scrollRange() const;
     void scrollBy(QPointF by);
 
-    // 1 is true size; needs the screen's pixels per inch, measured or as the system says.
+    // 1 is true size; needs the screen's logical pixels per inch, measured or as the system says.
     double zoom() const;
     void zoomTo(double zoom, QPointF anchor);
     double screenPixelsPerInch() const;
@@ -106,6 +106,7 @@ class PageView final : public QWidget, private DragHost {
     void showPreview(Preview preview) override;
     void scrollTo(const Viewport& viewport) override;
     void perform(const Edit& edit, const QString& label, bool selectAdded, int gesture) override;
+    void say(const QString& line) override { emit hint(line); }
 
     Pointer pointerAt(QPointF view, Qt::KeyboardModifiers modifiers) const;
     void startDrag(std::unique_ptr<Drag> drag, const Pointer& at, Qt::MouseButton button);
@@ -113,6 +114,7 @@ class PageView final : public QWidget, private DragHost {
     void updateDrag(const Pointer& now);
     void watchEdges();
     void scrollAtEdge();
+    bool scrollByKey(const QKeyEvent& event);
     void hoverAt(const Pointer& at);
     void updateCursor();
     void onSessionChanged(const Change& change);
@@ -137,7 +139,7 @@ class PageView final : public QWidget, private DragHost {
     Overlay m_overlay;
     HandleLayout m_handles;
     Preview m_preview;
-    std::map<PieceId, Rect> m_bounds;  // outermost bounds of every piece as it was last drawn
+    std::map<PieceId, Rect> m_bounds;  // the reach of every piece as it was last drawn
     std::vector<PieceId> m_order;
     Rect m_content;  // the surface and every piece
 

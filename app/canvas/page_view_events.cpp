@@ -128,7 +128,7 @@ void PageView::keyPressEvent(QKeyEvent* event) {
     if (m_drag) {
         return;  // keys would change what is being dragged
     }
-    if (event->key() == Qt::Key_Space) {
+    if (event->key() == Qt::Key_Space && event->modifiers() == Qt::NoModifier) {
         m_isSpaceHeld = true;
         updateCursor();
         return;
@@ -142,12 +142,49 @@ void PageView::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (!m_keys.press(*event)) {
-        QWidget::keyPressEvent(event);
+        if (!scrollByKey(*event)) {
+            QWidget::keyPressEvent(event);
+        }
         return;
     }
     if (const auto area = extent()) {
         reveal(*area);
     }
+}
+
+// What the wheel and the middle button do: the arrows where no piece takes them (nothing selected,
+// or Alt held), a window's height with the page keys.
+bool PageView::scrollByKey(const QKeyEvent& event) {
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier;
+    const bool isPlain = modifiers == Qt::NoModifier || modifiers == Qt::AltModifier;
+    const double far = height() - pixelsPerNotch;
+    QPointF by;
+    switch (event.key()) {
+        case Qt::Key_Left:
+            by.setX(pixelsPerNotch);
+            break;
+        case Qt::Key_Right:
+            by.setX(-pixelsPerNotch);
+            break;
+        case Qt::Key_Up:
+            by.setY(pixelsPerNotch);
+            break;
+        case Qt::Key_Down:
+            by.setY(-pixelsPerNotch);
+            break;
+        case Qt::Key_PageUp:
+            by.setY(far);
+            break;
+        case Qt::Key_PageDown:
+            by.setY(-far);
+            break;
+        default:
+            return false;
+    }
+    if (isPlain) {
+        scrollBy(by);
+    }
+    return isPlain;
 }
 
 void PageView::keyReleaseEvent(QKeyEvent* event) {

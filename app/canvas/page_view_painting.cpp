@@ -5,6 +5,7 @@
 
 #include "app/canvas/drags/move_drag.h"
 #include "app/canvas/marks.h"
+#include "app/canvas/padlock.h"
 #include "app/canvas/page_view.h"
 
 namespace matwright::app {
@@ -66,6 +67,9 @@ Overlay PageView::builtOverlay() {
     if (m_hovered != PieceId{} && !selection.contains(m_hovered) && !m_drag &&
         matwright::find(sketch, m_hovered)) {
         addPieceFrame(overlay, shown(m_hovered), m_viewport, Overlay::Ink::Hover);
+        if (shown(m_hovered).locked) {
+            overlay.addPadlock(padlockPlace(shown(m_hovered), m_viewport));
+        }
     }
     bool anyMovable = false;
     for (const PieceId id : selection) {
@@ -75,8 +79,7 @@ Overlay PageView::builtOverlay() {
             addPieceFrame(overlay, piece, m_viewport, Overlay::Ink::Selection);
         }
         if (piece.locked) {
-            overlay.addPadlock(turnedCorners(piece, trimBox(piece), m_viewport)[1] +
-                               QPointF(-12, 14));
+            overlay.addPadlock(padlockPlace(piece, m_viewport));
         }
     }
     m_handles = {};

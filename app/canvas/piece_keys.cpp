@@ -9,6 +9,7 @@
 #include "app/canvas/drags/move_drag.h"
 #include "app/canvas/drags/resize_drag.h"
 #include "app/canvas/drags/rotate_drag.h"
+#include "app/editing/command_words.h"
 #include "core/gesture/gesture.h"
 
 namespace matwright::app {
@@ -69,6 +70,10 @@ bool PieceKeys::press(const QKeyEvent& event) {
         alsoSelect(key == Qt::Key_Tab);
         return true;
     }
+    if (key == Qt::Key_Space && modifiers == Qt::ControlModifier) {
+        toggleCurrent();
+        return true;
+    }
     if (key == Qt::Key_Delete || key == Qt::Key_Backspace) {
         removeSelected();
         return true;
@@ -78,7 +83,8 @@ bool PieceKeys::press(const QKeyEvent& event) {
 
 bool PieceKeys::moveOrResize(int key, Qt::KeyboardModifiers modifiers) {
     const QPoint direction = directionOf(key);
-    if (direction.isNull() || modifiers.testFlag(Qt::AltModifier)) {
+    if (direction.isNull() || modifiers.testFlag(Qt::AltModifier) ||
+        m_host.session().selection().empty()) {
         return false;
     }
     const Scale scale = m_host.settings().scale;
@@ -132,13 +138,10 @@ void PieceKeys::perform(const Edit& edit, Burst burst, const QString& label) {
 }
 
 void PieceKeys::removeSelected() {
-    const auto pieces = movableSelection(m_host.session());
-    const auto ids = idsOf(pieces);
-    if (!ids.empty()) {
-        m_host.perform(removePieces(m_host.session().sketch(), ids),
-                       QCoreApplication::translate("Canvas", "Delete %n piece(s)", nullptr,
-                                                   static_cast<int>(ids.size())),
-                       false);
+    const Removal removal = removalOfSelection(m_host.session());
+    m_host.perform(removal.edit, removal.label, false);
+    if (removal.locked > 0) {
+        m_host.say(lockedStay());
     }
 }
 
@@ -170,16 +173,41 @@ bool PieceKeys::step(bool forward) {
     return true;
 }
 
-void PieceKeys::alsoSelect(bool forward) {
-    Session& session = m_host.session();
+// Where Ctrl+Tab goes on from: the piece it came to last, as long as that is what the selection was
+// left with, else the end of the selection.
+PieceId PieceKeys::current(bool forward) const {
+    const Session& session = m_host.session();
+    if (m_current != PieceId{} && find(session.sketch(), m_current) &&
+        m_currentSelection == session.selection()) {
+        return m_current;
+    }
     const auto selected = session.selectedInOrder();
-    const PieceId from =
-        selected.empty() ? PieceId{} : (forward ? selected.back() : selected.front());
-    const PieceId to = neighbourOf(from, forward);
+    return selected.empty() ? PieceId{} : (forward ? selected.back() : selected.front());
+}
+
+void PieceKeys::setCurrent(PieceId id, Session::Selection selection) {
+    m_host.session().select(std::move(selection));
+    m_current = id;
+    m_currentSelection = m_host.session().selection();
+}
+
+void PieceKeys::alsoSelect(bool forward) {
+    const PieceId to = neighbourOf(current(forward), forward);
     if (to != PieceId{}) {
-        Session::Selection selection = session.selection();
+        Session::Selection selection = m_host.session().selection();
         selection.insert(to);
-        session.select(std::move(selection));
+        setCurrent(to, std::move(selection));
+    }
+}
+
+void PieceKeys::toggleCurrent() {
+    const PieceId id = current(true);
+    if (id != PieceId{}) {
+        Session::Selection selection = m_host.session().selection();
+        if (selection.erase(id) == 0) {
+            selection.insert(id);
+        }
+        setCurrent(id, std::move(selection));
     }
 }
 

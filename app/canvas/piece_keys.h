@@ -16,6 +16,9 @@ namespace matwright::app {
 //   [ and ]                turn by 1 degree, with Shift (or { and }) by 15
 //   Delete, Backspace      remove
 //   Ctrl+Tab               also select the next piece, with Shift the one before
+//   Ctrl+Space             let go of the piece Ctrl+Tab came to, or take it again: so any pieces
+//   can
+//                          be selected together
 // A burst of the same keys becomes one undo step.
 class PieceKeys {
   public:
@@ -34,6 +37,9 @@ class PieceKeys {
     void perform(const Edit& edit, Burst burst, const QString& label);
     void removeSelected();
     void alsoSelect(bool forward);
+    void toggleCurrent();
+    PieceId current(bool forward) const;
+    void setCurrent(PieceId id, Session::Selection selection);
     PieceId neighbourOf(PieceId id, bool forward) const;
 
     DragHost& m_host;
@@ -41,6 +47,8 @@ class PieceKeys {
     int m_gesture = 0;
     Session::Selection m_burstSelection;
     QElapsedTimer m_sinceLast;
+    PieceId m_current;
+    Session::Selection m_currentSelection;
 };
 
 // How far an arrow key moves what stands at `place` along its axis; `direction` is 1 or -1. A 1/64

@@ -76,7 +76,7 @@ std::optional<Point> freeSpot(const std::vector<Rect>& obstacles, const Rect& ar
 
 }  // namespace
 
-Point freePlace(const Sketch& sketch, const Piece& piece) {
+std::optional<Point> freePlace(const Sketch& sketch, const Piece& piece) {
     const std::vector<Rect> areas = insideMargins(sketch.page);
     for (const Attempt& attempt : attempts) {
         const Rect room = roomOf(piece, attempt);
@@ -87,6 +87,10 @@ Point freePlace(const Sketch& sketch, const Piece& piece) {
             }
         }
     }
+    return std::nullopt;
+}
+
+Point middlePlace(const Sketch& sketch, const Piece& piece) {
     const Rect own = outermostBounds(piece);
     const Rect page = pages(sketch.page).front();
     return piece.place + (page.centreRoundedDown() - own.centreRoundedDown());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
+
 #include "core/sketch/sketch.h"
 
 namespace matwright {
@@ -12,11 +14,13 @@ namespace matwright {
 // A photo slot without mats is laid as if it had the commonest mat, placingMat all round: most
 // photos get one next, and then margins and gutters are still right and nothing has to move. Where
 // that leaves no room, it is laid without. Where there is still none, spots on strips and blocks
-// count as free: papers lie under things. Where there is none at all, the middle of the (left)
-// page.
+// count as free: papers lie under things. Nothing where there is no such spot either.
 //
 // Time grows with the square of the number of pieces that reach into the margins at worst.
 inline constexpr Length placingMat = Length::inches(0, 1, 8);
-Point freePlace(const Sketch& sketch, const Piece& piece);
+std::optional<Point> freePlace(const Sketch& sketch, const Piece& piece);
+
+// The place at which the piece's outermost bounds lie in the middle of the (left) page.
+Point middlePlace(const Sketch& sketch, const Piece& piece);
 
 }  // namespace matwright

@@ -29,7 +29,7 @@ class CreateDrag final : public Drag {
 // A new piece of this kind and shape filling the box: a shape that fits in it, and for a photo slot
 // the catalogue print that holds it. Polygons in `prototype` are scaled to the box.
 Piece filling(Piece prototype, const Rect& box);
-// What a tool draws before it has a size: 3 x 4 for a photo slot, and so on.
+// What a tool draws before it has a size: 4 x 6 for a photo slot, and so on.
 Piece prototypeOf(PieceKind kind, const Shape& shape);
 
 }  // namespace matwright::app

@@ -34,6 +34,8 @@ class DragHost {
     // where it is refused.
     virtual void perform(const Edit& edit, const QString& label, bool selectAdded,
                          int gesture = 0) = 0;
+    // One line for the person.
+    virtual void say(const QString& line) = 0;
 };
 
 // One press-move-release. The start is captured when it is made and every update computes from it

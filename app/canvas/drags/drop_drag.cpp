@@ -1,22 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/drags/drop_drag.h"
 
+#include "app/editing/command_words.h"
 #include "core/gesture/gesture.h"
 
 namespace matwright::app {
-
-namespace {
-
-SnapBox boxAround(const std::vector<Piece>& pieces) {
-    SnapBox box{trimBounds(pieces.front()), outermostBounds(pieces.front())};
-    for (const Piece& piece : pieces) {
-        box.trim = box.trim.united(trimBounds(piece));
-        box.outermost = box.outermost.united(outermostBounds(piece));
-    }
-    return box;
-}
-
-}  // namespace
 
 DropDrag::DropDrag(DragHost& host, std::vector<Piece> pieces)
     : Drag(host),
@@ -50,8 +38,9 @@ void DropDrag::update(const Pointer& now) {
 void DropDrag::finish() {
     if (!m_now.empty()) {
         host().perform(addPieces(sketch(), m_now),
-                       QCoreApplication::translate("Canvas", "Lay down %n piece(s)", nullptr,
-                                                   static_cast<int>(m_now.size())),
+                       commandLabel(QCoreApplication::translate("Canvas", "Lay down %1"),
+                                    QCoreApplication::translate("Canvas", "Lay down %1 pieces"),
+                                    m_now.front().kind, m_now.size()),
                        true);
     }
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/drags/move_drag.h"
 
-#include <cassert>
 #include <ranges>
 
+#include "app/editing/command_words.h"
 #include "core/gesture/gesture.h"
 
 namespace matwright::app {
@@ -17,17 +17,6 @@ std::map<PieceId, Piece> movableSelection(const Session& session) {
         }
     }
     return pieces;
-}
-
-SnapBox boxAround(const std::map<PieceId, Piece>& pieces) {
-    assert(!pieces.empty());
-    const Piece& first = pieces.begin()->second;
-    SnapBox box{trimBounds(first), outermostBounds(first)};
-    for (const Piece& piece : std::views::values(pieces)) {
-        box.trim = box.trim.united(trimBounds(piece));
-        box.outermost = box.outermost.united(outermostBounds(piece));
-    }
-    return box;
 }
 
 std::vector<PieceId> idsOf(const std::map<PieceId, Piece>& pieces) {
@@ -88,8 +77,9 @@ void MoveDrag::finish() {
         }
     }
     host().perform(edit,
-                   QCoreApplication::translate("Canvas", "Move %n piece(s)", nullptr,
-                                               static_cast<int>(m_start.size())),
+                   commandLabel(QCoreApplication::translate("Canvas", "Move %1"),
+                                QCoreApplication::translate("Canvas", "Move %1 pieces"),
+                                m_start.begin()->second.kind, m_start.size()),
                    false);
 }
 

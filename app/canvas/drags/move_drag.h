@@ -26,8 +26,6 @@ class MoveDrag final : public Drag {
 
 // The selected pieces that may be moved, as they are.
 std::map<PieceId, Piece> movableSelection(const Session& session);
-// Trim bounds and outermost bounds of all of them together; there is at least one.
-SnapBox boxAround(const std::map<PieceId, Piece>& pieces);
 std::vector<PieceId> idsOf(const std::map<PieceId, Piece>& pieces);
 
 }  // namespace matwright::app

@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "app/canvas/drags/move_drag.h"
+#include "app/editing/command_words.h"
 #include "core/gesture/gesture.h"
 
 namespace matwright::app {
@@ -75,8 +76,9 @@ void RotateDrag::finish() {
         edit.pieces.insert(m_now.begin(), m_now.end());
     }
     host().perform(edit,
-                   QCoreApplication::translate("Canvas", "Turn %n piece(s)", nullptr,
-                                               static_cast<int>(m_start.size())),
+                   commandLabel(QCoreApplication::translate("Canvas", "Turn %1"),
+                                QCoreApplication::translate("Canvas", "Turn %1 pieces"),
+                                m_start.begin()->second.kind, m_start.size()),
                    false);
 }
 

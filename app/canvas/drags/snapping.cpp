@@ -79,8 +79,8 @@ std::vector<SnapGap> Snapping::gaps(const Rect& outermost, const SnapResult& sna
 
 QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale) {
     const std::vector<Rect> all = pages(setup);
-    const bool isRight = all.size() > 1 && all[1].left() <= bounds.left();
-    const Point from = all[isRight ? 1 : 0].topLeft();
+    const std::size_t page = pageOf(all, bounds.left());
+    const Point from = all[page].topLeft();
     const auto figure = [scale](Length length) {
         return QString::fromStdString(figureText(length, scale));
     };
@@ -89,8 +89,8 @@ QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale) {
     if (all.size() == 1) {
         return place;
     }
-    return (isRight ? QCoreApplication::translate("Canvas", "right page, %1")
-                    : QCoreApplication::translate("Canvas", "left page, %1"))
+    return (page > 0 ? QCoreApplication::translate("Canvas", "right page, %1")
+                     : QCoreApplication::translate("Canvas", "left page, %1"))
         .arg(place);
 }
 
@@ -99,7 +99,7 @@ QString sizeReadout(Size size, Scale scale) {
 }
 
 QString angleReadout(Angle angle) {
-    return QString::number(angle.toDegrees(), 'g', 6) + QChar(0x00B0);
+    return QString::fromStdString(turnText(angle));
 }
 
 }  // namespace matwright::app

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
+#include <ranges>
 #include <span>
 #include <vector>
 
@@ -8,6 +10,21 @@
 #include "core/snap/snap.h"
 
 namespace matwright::app {
+
+// Trim bounds and outermost bounds of all the pieces of a range together; there is at least one.
+template <typename Pieces>
+SnapBox boxAround(const Pieces& pieces) {
+    auto piece = std::ranges::begin(pieces);
+    SnapBox box{trimBounds(*piece), outermostBounds(*piece)};
+    while (++piece != std::ranges::end(pieces)) {
+        box.trim = box.trim.united(trimBounds(*piece));
+        box.outermost = box.outermost.united(outermostBounds(*piece));
+    }
+    return box;
+}
+inline SnapBox boxAround(const std::map<PieceId, Piece>& pieces) {
+    return boxAround(std::views::values(pieces));
+}
 
 // Snapping for one drag: the still surroundings, taken once when it starts, and the settings that
 // hold for it.
@@ -40,7 +57,7 @@ class Snapping {
 QString placeReadout(const Rect& bounds, const PageSetup& setup, Scale scale);
 // "3 × 4 in"
 QString sizeReadout(Size size, Scale scale);
-// "12.5°"
+// "12.5° to the right"
 QString angleReadout(Angle angle);
 
 }  // namespace matwright::app

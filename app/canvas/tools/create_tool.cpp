@@ -24,8 +24,8 @@ void CreateTool::click(const Pointer& at) {
 QString CreateTool::hint(const Pointer&, const HandleLayout&) const {
     return QCoreApplication::translate(
                "Canvas",
-               "Drag from corner to corner to draw a %1, or click to lay one down. Shift draws a "
-               "square, Ctrl from the centre, Alt does not snap.")
+               "Drag to draw a %1, or click to lay one. Shift: square, Ctrl: from the centre, "
+               "Alt: no snap.")
         .arg(QString::fromUtf8(kindName(m_prototype.kind)));
 }
 

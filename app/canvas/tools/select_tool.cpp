@@ -46,8 +46,6 @@ std::unique_ptr<Drag> SelectTool::press(const Pointer& at, const HandleLayout& h
         Session::Selection selection{id};
         if (adds(at)) {
             selection.insert(session.selection().begin(), session.selection().end());
-        } else {
-            m_lastPicked = {};  // picked by this press: the click to come is not another one
         }
         session.select(std::move(selection));
         m_addedByPress = adds(at) ? id : PieceId{};
@@ -56,11 +54,6 @@ std::unique_ptr<Drag> SelectTool::press(const Pointer& at, const HandleLayout& h
         return std::make_unique<BandDrag>(host(), at);
     }
     return std::make_unique<MoveDrag>(host(), at);
-}
-
-bool SelectTool::isAnotherClick(const Pointer& at) {
-    const bool near = (at.view - m_lastClick).manhattanLength() <= 2 * pickReach;
-    return near && m_lastPicked != PieceId{} && host().session().onlySelected() == m_lastPicked;
 }
 
 void SelectTool::click(const Pointer& at) {
@@ -76,11 +69,9 @@ void SelectTool::click(const Pointer& at) {
         return;
     }
     PieceId picked = top;
-    if (at.has(Qt::AltModifier) || isAnotherClick(at)) {
+    if (at.has(Qt::AltModifier)) {
         picked = pieceBelow(sketch(), at.page, tolerance(), session.onlySelected());
     }
-    m_lastClick = at.view;
-    m_lastPicked = picked;
     session.select(picked == PieceId{} ? Session::Selection{} : Session::Selection{picked});
 }
 
@@ -96,11 +87,11 @@ Qt::CursorShape SelectTool::cursor(const Pointer& at, const HandleLayout& handle
 QString SelectTool::hint(const Pointer& at, const HandleLayout& handles) const {
     if (const HandleSpot* spot = handles.spotAt(at.view)) {
         return spot->resize ? words(
-                                  "Drag to resize. Shift keeps the ratio, Ctrl pulls from the "
-                                  "centre, Alt does not snap, Esc puts it back.")
+                                  "Drag to resize. Shift: keep the ratio, Ctrl: from the centre, "
+                                  "Alt: no snap, Esc: put it back.")
                             : words(
-                                  "Drag to turn. Shift turns by 15 degrees, Alt freely, Esc puts "
-                                  "it back.");
+                                  "Drag to turn. Shift: by 15 degrees, Alt: freely, Esc: put it "
+                                  "back.");
     }
     const PieceId id = topPieceAt(sketch(), at.page, tolerance());
     if (id == PieceId{}) {
@@ -112,8 +103,8 @@ QString SelectTool::hint(const Pointer& at, const HandleLayout& handles) const {
     const QString name = QString::fromStdString(displayName(piece));
     return piece.locked ? words("%1 is locked: select it and unlock it to move it.").arg(name)
                         : words(
-                              "%1: drag to move. Shift moves straight, Alt does not snap; "
-                              "Alt+click picks the piece below.")
+                              "%1: drag to move. Shift: straight, Alt: no snap. Alt+click picks "
+                              "the piece below.")
                               .arg(name);
 }
 

@@ -5,8 +5,8 @@
 
 namespace matwright::app {
 
-// Selects, moves, resizes and turns. A click takes the topmost piece; Alt+click, or another click
-// on the same spot, goes one below; Shift or Ctrl adds and takes away. A press on a selected piece
+// Selects, moves, resizes and turns. A click takes the topmost piece, Alt+click the one below
+// what is selected; Shift or Ctrl adds and takes away. A press on a selected piece
 // drags the selection even where another piece lies over it. Locked pieces can be selected only.
 class SelectTool final : public Tool {
   public:
@@ -18,10 +18,7 @@ class SelectTool final : public Tool {
 
   private:
     bool isOverMovableSelection(const Pointer& at) const;
-    bool isAnotherClick(const Pointer& at);
 
-    QPointF m_lastClick;
-    PieceId m_lastPicked;
     PieceId m_addedByPress;
 };
 

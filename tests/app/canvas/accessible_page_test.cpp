@@ -34,7 +34,7 @@ TEST_F(AccessiblePageTest, EachPieceIsAChildWithNumberKindSizesAndPlace) {
         QString::fromUtf8("Piece 1 of 2, photo slot 4 × 6 in, left 1 1/2 in, top 2 in, two mats"));
     const QString name = m_page->child(1)->text(QAccessible::Name);
     EXPECT_TRUE(name.startsWith(QString::fromUtf8("Piece 2 of 2, Summer, title 5 × 1 in")));
-    EXPECT_TRUE(name.endsWith(QString::fromUtf8("turned 15°, locked")));
+    EXPECT_TRUE(name.endsWith(QString::fromUtf8("turned 15° to the right, locked")));
     EXPECT_EQ(m_page->child(2), nullptr);
     EXPECT_EQ(m_page->indexOfChild(m_page->child(1)), 1);
     EXPECT_EQ(m_page->child(1)->parent(), m_page);
@@ -72,6 +72,22 @@ TEST_F(AccessiblePageTest, ARemovedPieceIsNoLongerValid) {
     EXPECT_FALSE(slot->isValid());
     EXPECT_TRUE(slot->text(QAccessible::Name).isEmpty());
     EXPECT_EQ(m_page->childCount(), 1);
+}
+
+TEST_F(AccessiblePageTest, OnADoublePageDistancesCountFromThePageThePieceLiesOn) {
+    Sketch spread = blankSketch();
+    spread.page.doublePage = true;
+    spread.page.foldGap = inches(0, 1, 2);
+    Piece block;
+    block.size = {inches(2), inches(1)};
+    std::vector<Piece> blocks{block, block};
+    blocks[0].place = {inches(3), inches(2)};
+    blocks[1].place = {inches(13), inches(2)};
+    ASSERT_TRUE(apply(spread, addPieces(spread, blocks)));
+    EXPECT_EQ(spokenName(spread, PieceId{1}, Scale::SixteenthInch),
+              QString::fromUtf8("Piece 1 of 2, block 2 × 1 in, left page, left 3 in, top 2 in"));
+    EXPECT_EQ(spokenName(spread, PieceId{2}, Scale::SixteenthInch),
+              QString::fromUtf8("Piece 2 of 2, block 2 × 1 in, right page, left 1/2 in, top 2 in"));
 }
 
 }  // namespace

@@ -3,6 +3,8 @@
 
 #include <QSignalSpy>
 
+#include "app/canvas/padlock.h"
+#include "core/arrange/arrange.h"
 #include "core/arrange/placing.h"
 #include "tests/app/canvas/canvas_fixture.h"
 
@@ -29,6 +31,38 @@ TEST_F(CanvasTest, PlaceFindsAFreePlaceSelectsAndIsOneStep) {
     EXPECT_EQ(first.place, freePlace(blankSketch(), slot4x6()));
     EXPECT_EQ(session.onlySelected(), PieceId{2});
     EXPECT_EQ(undoSteps(), 2);
+}
+
+TEST_F(CanvasTest, PlaceSaysWhereNothingIsFreeAndLaysThePieceInTheMiddle) {
+    QSignalSpy hints(canvas.get(), &Canvas::hint);
+    Piece large = slot4x6();
+    large.size = {inches(11), inches(11)};
+    large.printSize = large.size;
+    canvas->place(large);
+    ASSERT_FALSE(hints.isEmpty());
+    EXPECT_EQ(hints.back().front().toString(), QString());
+    canvas->place(slot4x6());
+    EXPECT_TRUE(hints.back().front().toString().startsWith(
+        QStringLiteral("No free place: laid in the middle, over others.")));
+    EXPECT_EQ(piece(session.onlySelected()).place, middlePlace(sketch(), slot4x6()));
+    canvas->setTool(Canvas::Tool::Photo);
+    key(Qt::Key_Return);  // with the keyboard as well
+    EXPECT_EQ(canvas->tool(), Canvas::Tool::Select);
+    EXPECT_TRUE(hints.back().front().toString().startsWith(QStringLiteral("No free place")));
+}
+
+TEST_F(CanvasTest, ALockedPieceShowsAPadlockWithoutBeingSelected) {
+    const PieceId id = layBlock({inches(2), inches(2)}, {inches(4), inches(4)});
+    const QRect corner(padlockPlace(piece(id), page().viewport()).toPoint() - QPoint(8, 10),
+                       QSize(16, 18));
+    const QImage open = page().grab(corner).toImage();
+    EXPECT_TRUE(session.perform(lockedSet(sketch(), std::span(&id, 1), true), {}));
+    EXPECT_TRUE(session.selection().empty());
+    const QImage locked = page().grab(corner).toImage();
+    EXPECT_NE(open, locked);
+    EXPECT_EQ(locked.pixelColor(8 * locked.width() / 16, 13 * locked.height() / 18), padlockColour);
+    EXPECT_TRUE(session.perform(lockedSet(sketch(), std::span(&id, 1), false), {}));
+    EXPECT_EQ(page().grab(corner).toImage(), open) << "unlocking takes it away";
 }
 
 TEST_F(CanvasTest, TheHintOnAnEmptyPageGoesWithTheFirstPiece) {

@@ -77,5 +77,23 @@ TEST(HitTest, ABandTakesWhatLiesWhollyInsideItEdgesIncluded) {
     EXPECT_TRUE(piecesInside(sketch, {band.x, {in(1) + Length::fromTicks(1), in(3)}}).empty());
 }
 
+// A matted photo slot with a corner so sharp that the mat's mitre sticks out of the mat's box.
+Piece pointedSlot() {
+    Piece slot = block(4, 4, 3, 2);
+    slot.kind = PieceKind::PhotoSlot;
+    slot.printSize = slot.size;
+    slot.shape = PolygonShape{{{Length(), Length()}, {in(3), in(1)}, {Length(), in(2)}}};
+    slot.mats.push_back({Length::inches(0, 1, 2), {}, ""});
+    return slot;
+}
+
+TEST(HitTest, TheMitreOfAPolygonsMatIsHitThoughItSticksOutOfTheMatsBox) {
+    const Piece slot = pointedSlot();
+    const Point tip{Length::inches(8, 1, 4), in(5)};
+    ASSERT_FALSE(outermostBounds(slot).contains(tip));
+    EXPECT_EQ(topPieceAt(sketchOf({slot}), tip, Length()), PieceId{1});
+    EXPECT_EQ(topPieceAt(sketchOf({slot}), {tip.x, in(4)}, Length()), PieceId{}) << "beside it";
+}
+
 }  // namespace
 }  // namespace matwright::app

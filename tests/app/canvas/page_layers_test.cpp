@@ -234,5 +234,25 @@ TEST_F(PageLayersTest, AnotherScaleOrFontSetsTheWordsAnew) {
     EXPECT_EQ(page().layers().rebuilds(), rebuilds + 2);
 }
 
+TEST_F(PageLayersTest, TheMitresOfAPolygonsMatAreMendedToo) {
+    Piece slot;
+    slot.kind = PieceKind::PhotoSlot;
+    slot.place = {inches(4), inches(8)};
+    slot.size = {inches(3), inches(2)};
+    slot.printSize = slot.size;
+    slot.shape =
+        PolygonShape{{{Length(), Length()}, {inches(3), inches(1)}, {Length(), inches(2)}}};
+    slot.mats.push_back({inches(0, 1, 2), {}, ""});
+    ASSERT_TRUE(session.perform(addPieces(sketch(), std::span(&slot, 1)), {}));
+    expectSameAsAfresh("after laying it");
+    const PieceId id = sketch().order.back();
+    Piece moved = slot;
+    moved.place.x = inches(1);
+    ASSERT_TRUE(session.perform(changePiece(id, moved), {}));
+    expectSameAsAfresh("after moving it");
+    ASSERT_TRUE(session.perform(removePieces(sketch(), std::span(&id, 1)), {}));
+    expectSameAsAfresh("after removing it");
+}
+
 }  // namespace
 }  // namespace matwright::app

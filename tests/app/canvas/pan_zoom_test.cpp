@@ -32,7 +32,7 @@ TEST_F(PanZoomTest, ZoomOneIsTrueSizeOnAMeasuredScreen) {
     settings->set(value);
     canvas->trueSize();
     EXPECT_DOUBLE_EQ(canvas->zoom(), 1);
-    EXPECT_NEAR(page().viewport().pixelsPerInch() * page().devicePixelRatioF(), 123, 1e-9);
+    EXPECT_NEAR(page().viewport().pixelsPerInch(), 123, 1e-9);
 }
 
 TEST_F(PanZoomTest, CtrlWheelZoomsAtThePointer) {

@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QSignalSpy>
 #include <QTest>
 #include <QVBoxLayout>
 
@@ -116,14 +117,41 @@ TEST_F(PieceKeysTest, DeleteRemovesTheSelectionButNotWhatIsLocked) {
     fixed.locked = true;
     const PieceId locked = lay(fixed);
     session.selectAll();
+    QSignalSpy hints(canvas.get(), &Canvas::hint);
     key(Qt::Key_Delete);
+    ASSERT_FALSE(hints.isEmpty());
     EXPECT_EQ(sketch().order, std::vector{locked});
+    EXPECT_EQ(session.undoStack().undoText(), QStringLiteral("Delete block"));
+    EXPECT_TRUE(hints.back().front().toString().startsWith(QStringLiteral("Locked pieces stay.")));
     EXPECT_EQ(undoSteps(), 1);
     key(Qt::Key_Right);  // only the locked one is left selected: nothing to move
     EXPECT_EQ(undoSteps(), 1);
 }
 
-TEST_F(PieceKeysTest, KeysWithNothingSelectedDoNothing) {
+TEST_F(PieceKeysTest, ArrowsScrollWhereNothingIsSelectedAndAlwaysWithAlt) {
+    canvas->setZoom(4);
+    session.clearSelection();
+    const QPointF start = page().viewport().origin();
+    key(Qt::Key_Right);
+    EXPECT_LT(page().viewport().origin().x(), start.x());
+    key(Qt::Key_Left);
+    EXPECT_EQ(page().viewport().origin(), start);
+    session.select({m_id});
+    key(Qt::Key_Down, Qt::AltModifier);
+    EXPECT_LT(page().viewport().origin().y(), start.y());
+    EXPECT_EQ(undoSteps(), 0);
+}
+
+TEST_F(PieceKeysTest, ThePageKeysScrollByAWindowsHeight) {
+    canvas->setZoom(4);
+    const double start = page().viewport().origin().y();
+    key(Qt::Key_PageDown);
+    EXPECT_LT(page().viewport().origin().y(), start - page().height() / 2.0);
+    key(Qt::Key_PageUp);
+    EXPECT_EQ(page().viewport().origin().y(), start);
+}
+
+TEST_F(PieceKeysTest, KeysWithNothingSelectedChangeNothing) {
     session.clearSelection();
     key(Qt::Key_Right);
     key(Qt::Key_BracketLeft);
@@ -173,6 +201,26 @@ TEST_F(TabTest, CtrlTabAddsTheNextPiece) {
     EXPECT_EQ(session.selection(), (Session::Selection{m_a, m_b}));
     key(Qt::Key_Tab, Qt::ControlModifier);
     EXPECT_EQ(session.selection(), (Session::Selection{m_a, m_b, m_c}));
+}
+
+TEST_F(TabTest, CtrlSpaceLetsGoOfThePieceCtrlTabCameToAndGoesOnFromThere) {
+    session.select({m_a});
+    key(Qt::Key_Tab, Qt::ControlModifier);
+    key(Qt::Key_Space, Qt::ControlModifier);
+    EXPECT_EQ(session.selection(), Session::Selection{m_a});
+    key(Qt::Key_Tab, Qt::ControlModifier);
+    EXPECT_EQ(session.selection(), (Session::Selection{m_a, m_c})) << "the middle one left out";
+    key(Qt::Key_Space, Qt::ControlModifier);
+    key(Qt::Key_Space, Qt::ControlModifier);
+    EXPECT_EQ(session.selection(), (Session::Selection{m_a, m_c}));
+}
+
+TEST_F(TabTest, AfterAnotherSelectionCtrlTabGoesOnFromThatOne) {
+    session.select({m_a});
+    key(Qt::Key_Tab, Qt::ControlModifier);
+    session.select({m_b});
+    key(Qt::Key_Tab, Qt::ControlModifier);
+    EXPECT_EQ(session.selection(), (Session::Selection{m_b, m_c}));
 }
 
 }  // namespace

@@ -59,7 +59,7 @@ TEST_F(RotateDragTest, EscPutsItBack) {
     const QPointF to = turnedSpot(30);
     press(from);
     moveTo(to);
-    EXPECT_EQ(page().preview().readout, QString::fromUtf8("30°"));
+    EXPECT_EQ(page().preview().readout, QString::fromUtf8("30° to the right"));
     key(Qt::Key_Escape);
     release(to);
     EXPECT_EQ(sketch(), before);
@@ -91,6 +91,16 @@ TEST(TurnedTogetherTest, FourQuarterTurnsLeadBack) {
         now = turnedTogether(now, Angle::degrees(90));
     }
     EXPECT_EQ(now, start);
+}
+
+TEST_F(RotateDragTest, ATurnToTheLeftIsReadAsThat) {
+    session.select({m_id});
+    const QPointF to = turnedSpot(-6);
+    press(turnSpot());
+    moveTo(to);
+    EXPECT_EQ(page().preview().readout, QString::fromUtf8("6° to the left"));
+    release(to);
+    EXPECT_EQ(session.undoStack().undoText(), QStringLiteral("Turn block"));
 }
 
 }  // namespace

@@ -36,10 +36,15 @@ TEST_F(SelectToolTest, AltClickGoesBelowAndRoundAgain) {
     EXPECT_EQ(session.selection(), Selection{m_high});
 }
 
-TEST_F(SelectToolTest, AnotherClickOnTheSameSpotGoesBelow) {
-    click(m_onBoth);
-    click(m_onBoth);
-    EXPECT_EQ(session.selection(), Selection{m_low});
+TEST_F(SelectToolTest, AnotherClickOnTheSameSpotKeepsThePiece) {
+    for (int i = 0; i < 3; ++i) {
+        click(m_onBoth);
+        EXPECT_EQ(session.selection(), Selection{m_high});
+    }
+}
+
+TEST_F(SelectToolTest, AClickTakesTheTopmostPieceEvenWhereOneBelowIsSelected) {
+    session.select({m_low});
     click(m_onBoth);
     EXPECT_EQ(session.selection(), Selection{m_high});
 }
@@ -118,6 +123,9 @@ TEST_F(SelectToolTest, TheMenuKeyAsksForTheMenuAtTheSelection) {
 
 TEST_F(SelectToolTest, ADoubleClickAsksForThePiecesFigures) {
     QSignalSpy activated(canvas.get(), &Canvas::pieceActivated);
+    click(m_onBoth);
+    QTest::mouseDClick(&page(), Qt::LeftButton, {}, m_onBoth.toPoint());
+    EXPECT_EQ(activated.takeFirst().front().value<PieceId>(), m_high) << "not the one below";
     click(middleOf(m_beside));
     QTest::mouseDClick(&page(), Qt::LeftButton, {}, middleOf(m_beside).toPoint());
     ASSERT_EQ(activated.count(), 1);
@@ -131,7 +139,7 @@ TEST_F(SelectToolTest, TheHintSaysWhatAPressWouldDo) {
     EXPECT_TRUE(hints.back().front().toString().contains("drag to move"));
     session.select({m_beside});
     hover(at({inches(10), inches(4)}));
-    EXPECT_TRUE(hints.back().front().toString().contains("Shift keeps the ratio"));
+    EXPECT_TRUE(hints.back().front().toString().contains("Shift: keep the ratio"));
 }
 
 }  // namespace

@@ -31,7 +31,7 @@ Piece block(Length width, Length height) {
 // Adds each piece where freePlace() says, as clicks on ready-made slots do.
 Sketch clicked(Sketch sketch, const std::vector<Piece>& pieces) {
     for (Piece piece : pieces) {
-        piece.place = freePlace(sketch, piece);
+        piece.place = freePlace(sketch, piece).value();
         sketch = after(sketch, addPieces(sketch, std::vector{piece}));
     }
     return sketch;
@@ -73,7 +73,7 @@ TEST(FreePlace, fillsAGapThatIsJustWideEnough) {
     const Sketch sketch = sketchOf({Rect::at({half, half}, {in(2), in(3)}),
                                     Rect::at({left + in(2) + quarter, half}, {in(2), in(3)})});
     EXPECT_EQ(freePlace(sketch, block(in(2), in(3))), (Point{left, half}));
-    EXPECT_NE(freePlace(sketch, block(in(2) + ticks(1), in(3))).x, left);
+    EXPECT_NE(freePlace(sketch, block(in(2) + ticks(1), in(3))).value().x, left);
 }
 
 // The common page of one 4x6 and three 3x4 (common practice, no source), by four clicks.
@@ -123,17 +123,27 @@ TEST(FreePlace, laysThingsOnPapersWhereOnlyPaperIsLeft) {
     EXPECT_EQ(freePlace(sketch, slot(in(4), in(6))), (Point{half + eighth, half + eighth}));
 }
 
-TEST(FreePlace, isTheMiddleOfThePageWhereNothingIsFree) {
+TEST(FreePlace, isNoneWhereEverySpotWouldCoverAPhotoOrLeaveTheMargins) {
     Sketch sketch = clicked(blankSketch(), {slot(in(11), in(11))});
-    EXPECT_EQ(freePlace(sketch, slot(in(4), in(6))), (Point{in(4), in(3)}));
-    EXPECT_EQ(freePlace(blankSketch(), block(in(12), in(12))), Point{});
+    EXPECT_EQ(freePlace(sketch, slot(in(4), in(6))), std::nullopt);
+    EXPECT_EQ(freePlace(blankSketch(), block(in(12), in(12))), std::nullopt);
+}
+
+TEST(MiddlePlace, putsTheOutermostBoundsInTheMiddleOfTheLeftPage) {
+    EXPECT_EQ(middlePlace(blankSketch(), slot(in(4), in(6))), (Point{in(4), in(3)}));
+    EXPECT_EQ(middlePlace(blankSketch(), block(in(12), in(12))), Point{});
+    Sketch doublePage = blankSketch();
+    doublePage.page.doublePage = true;
+    Piece matted = slot(in(4), in(6));
+    matted.mats.push_back({in(1), in(3), ""});
+    EXPECT_EQ(middlePlace(doublePage, matted), (Point{in(4), in(2)}));
 }
 
 TEST(FreePlace, goesByTheBoundsOfATurnedPieceAndNotByItsPlace) {
     Piece piece = block(in(4), in(2));
     piece.rotation = Angle::degrees(90);
     piece.place = {in(-77), in(5)};
-    piece.place = freePlace(blankSketch(), piece);
+    piece.place = freePlace(blankSketch(), piece).value();
     EXPECT_EQ(trimBounds(piece), Rect::at({half, half}, {in(2), in(4)}));
 }
 
