@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "app/panels/neighbour_gap.h"
 #include "app/panels/text_field.h"
 #include "app/panels/tint.h"
 
@@ -129,9 +130,34 @@ MatsSection::MatsSection(Session& session, SettingsStore& settings, QWidget* par
     m_add = new QPushButton(tr("Add mat"), this);
     settle(m_add);
     addWide(m_add);
+    m_gap = new TintedLabel(Tint::Quiet, {}, this);
+    addWide(m_gap);
     m_add->setToolTip(tr("Paper under the photo with a 1/8 in border."));
     connect(m_add, &QPushButton::clicked, this,
             [this] { change(tr("Add mat"), 0, [](Piece& p) { p = withOneMoreMat(p); }); });
+}
+
+// Mats grow outwards, the photos keep their places: so it is said where the gap gets narrow.
+QString MatsSection::gapSentence() const {
+    const Sketch& sketch = session().sketch();
+    std::vector<PieceId> matted;
+    for (const PieceId id : session().selection()) {
+        if (!sketch.pieces.at(id).mats.empty()) {
+            matted.push_back(id);
+        }
+    }
+    const auto gap = tightestGap(sketch, matted);
+    const auto words = [this](Length l) { return QString::fromStdString(lengthText(l, scale())); };
+    if (!gap || *gap >= sketch.page.gutter) {
+        return {};
+    }
+    if (gap->isNegative()) {
+        return tr("The mat and a neighbour overlap by %1.").arg(words(-*gap));
+    }
+    return gap->isZero() ? tr("The mat touches its neighbour; the gutter is %1.")
+                               .arg(words(sketch.page.gutter))
+                         : tr("The mat leaves %1 to its neighbour; the gutter is %2.")
+                               .arg(words(*gap), words(sketch.page.gutter));
 }
 
 void MatsSection::showPieces(Pieces pieces) {
@@ -154,6 +180,9 @@ void MatsSection::showPieces(Pieces pieces) {
                    : room > 1 ? tr("Add mat to %1 photo slots").arg(room)
                    : second   ? tr("Add second mat")
                               : tr("Add mat"));
+    const QString gap = gapSentence();
+    m_gap->setText(gap);
+    setRowShown(m_gap, !gap.isEmpty());
 }
 
 }  // namespace matwright::app

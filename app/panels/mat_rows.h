@@ -47,7 +47,10 @@ class MatsSection final : public PieceSection {
     void showPieces(Pieces pieces) override;
 
   private:
+    QString gapSentence() const;
+
     QPushButton* m_add;
+    TintedLabel* m_gap;  // told where a mat leaves less than the gutter
     std::vector<MatRows*> m_rows;
 };
 

@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -55,6 +56,7 @@ PagePanel::PagePanel(Session& session, SettingsStore& settings, QWidget* parent)
         for (LengthField* field : findChildren<LengthField*>()) {
             field->setScale(m_settings.value().scale);
         }
+        offerMillimetres();
     };
     connect(&settings, &SettingsStore::changed, this, takeScale);
     takeScale();
@@ -75,6 +77,12 @@ Section* PagePanel::buildSize() {
                         [](PageSetup& p, Length to) { p.size.width = to; });
     m_height = addLength(section, tr("Height"), smallestPageSide, largestPageSide,
                          [](PageSetup& p, Length to) { p.size.height = to; });
+    m_toMillimetres = new QPushButton(tr("Show millimetres"));
+    m_toMillimetres->setToolTip(tr("This page is made in millimetres: show all figures so."));
+    settle(m_toMillimetres);
+    section->addBelow(m_toMillimetres);
+    connect(m_toMillimetres, &QPushButton::clicked, this,
+            [this] { m_settings.set(withScale(m_settings.value(), Scale::WholeMillimetre)); });
     m_double = new QCheckBox(tr("Double page"));
     m_double->setToolTip(tr("Two facing pages planned as one."));
     settle(m_double);
@@ -182,6 +190,15 @@ void PagePanel::refreshSize(const PageSetup& page) {
     m_height->setValue(page.size.height);
     m_sizeSection->setRowShown(m_width, custom);
     m_sizeSection->setRowShown(m_height, custom);
+    offerMillimetres();
+}
+
+// Choosing A4 leaves the person's inches alone; the other units are one click away.
+void PagePanel::offerMillimetres() {
+    const NamedSize* known = pageSizeOf(m_session.sketch().page.size);
+    const bool isMetric = known && known->id.starts_with("a4");
+    const bool inInches = unitOf(m_settings.value().scale) == Unit::Inch;
+    m_sizeSection->setRowShown(m_toMillimetres, isMetric && inInches);
 }
 
 void PagePanel::refreshWords() {

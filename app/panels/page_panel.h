@@ -10,6 +10,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QPushButton;
 
 namespace matwright::app {
 
@@ -43,6 +44,7 @@ class PagePanel final : public QWidget {
     void refreshPage();
     void refreshSize(const PageSetup& page);
     void refreshWords();
+    void offerMillimetres();
 
     Session& m_session;
     SettingsStore& m_settings;
@@ -50,6 +52,7 @@ class PagePanel final : public QWidget {
     QComboBox* m_size = nullptr;
     LengthField* m_width = nullptr;
     LengthField* m_height = nullptr;
+    QPushButton* m_toMillimetres = nullptr;
     QCheckBox* m_double = nullptr;
     LengthField* m_fold = nullptr;
     Section* m_sizeSection = nullptr;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/photo_section.h"
 
+#include <QAccessible>
 #include <QComboBox>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "app/panels/tint.h"
 #include "core/measure/catalogue.h"
 
 namespace matwright::app {
@@ -45,13 +47,16 @@ PhotoSection::PhotoSection(Session& session, SettingsStore& settings, QWidget* p
       m_printWidth(newLength(smallestSide, largestSide)),
       m_printHeight(newLength(smallestSide, largestSide)),
       m_trim(new QComboBox(this)),
-      m_trimToPrint(new QPushButton(tr("Trim to whole &print"), this)) {
+      m_trimToPrint(new QPushButton(tr("Trim to whole &print"), this)),
+      m_printNow(new TintedLabel(Tint::Quiet, {}, this)) {
     addRow(tr("Print si&ze"), m_print);
     addRow(tr("Print width"), m_printWidth);
     addRow(tr("Print height"), m_printHeight);
     addRow(tr("Tri&m to"), m_trim);
     settle(m_trimToPrint);
     addBelow(m_trimToPrint);
+    addWide(m_printNow);
+    setRowShown(m_printNow, false);
     m_print->setToolTip(tr("What is printed; the trim is what is left after cutting."));
     m_print->setMaxVisibleItems(20);
     m_trim->setMaxVisibleItems(20);
@@ -75,9 +80,10 @@ void PhotoSection::showPieces(Pieces pieces) {
         std::ranges::all_of(pieces, [](const Piece* p) { return p->kind == PieceKind::PhotoSlot; });
     setVisible(allPhotos);
     if (!allPhotos) {
-        m_customAsked = false;
+        forgetWishes();
         return;
     }
+    tellPrint(pieces);
     fillPrints(pieces);
     fillTrims(pieces);
     showLength(m_printWidth, pieces, [](const Piece& p) { return printOf(p).width; });
@@ -89,6 +95,27 @@ void PhotoSection::showPieces(Pieces pieces) {
         widget->setEnabled(free);
     }
     setRowShown(m_trimToPrint, std::ranges::any_of(pieces, isTrimmed));
+}
+
+void PhotoSection::forgetWishes() {
+    m_customAsked = false;
+    m_lastPrint.reset();
+    setRowShown(m_printNow, false);
+}
+
+// A trim that outgrows its print gets another print. Nobody asked for that one, so it is told.
+void PhotoSection::tellPrint(Pieces pieces) {
+    const auto print = commonOf(pieces, printOf);
+    const bool followed = m_lastPrint && print && *print != *m_lastPrint;
+    if (followed && !m_isPrintAsked) {
+        m_printNow->setText(tr("Print size is now %1.").arg(printName(*print)));
+        QAccessibleEvent alert(m_printNow, QAccessible::Alert);
+        QAccessible::updateAccessibility(&alert);
+    }
+    if (followed) {
+        setRowShown(m_printNow, !m_isPrintAsked);
+    }
+    m_lastPrint = print;
 }
 
 // The catalogue as the slots lie; of slots that lie differently the first decides.
@@ -164,7 +191,9 @@ void PhotoSection::setPrint(const PieceChange& set, int gesture, TypedField* fie
             set(p);
         }
     };
+    m_isPrintAsked = true;
     change(tr("Change print size"), gesture, unlessLocked, field);
+    m_isPrintAsked = false;
 }
 
 }  // namespace matwright::app

@@ -8,6 +8,8 @@ class QPushButton;
 
 namespace matwright::app {
 
+class TintedLabel;
+
 // Print size and trim of the selected photo slots; hidden unless all selected are photo slots.
 class PhotoSection final : public PieceSection {
     Q_OBJECT
@@ -16,11 +18,12 @@ class PhotoSection final : public PieceSection {
     PhotoSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
     void showPieces(Pieces pieces) override;
     // Other pieces are selected now: a wish for a custom size was meant for the ones before.
-    void forgetWishes() { m_customAsked = false; }
+    void forgetWishes();
 
   private:
     void fillPrints(Pieces pieces);
     void fillTrims(Pieces pieces);
+    void tellPrint(Pieces pieces);
     void showCustom(bool shown);
     void printChosen(int index);
     void trimChosen(int index);
@@ -31,6 +34,9 @@ class PhotoSection final : public PieceSection {
     LengthField* m_printHeight;
     QComboBox* m_trim;
     QPushButton* m_trimToPrint;
+    TintedLabel* m_printNow;  // told when the print followed another change
+    std::optional<Size> m_lastPrint;
+    bool m_isPrintAsked = false;
     bool m_customAsked = false;
 };
 

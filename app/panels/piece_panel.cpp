@@ -2,6 +2,7 @@
 #include "app/panels/piece_panel.h"
 
 #include <QLabel>
+#include <QScrollArea>
 #include <QVBoxLayout>
 #include <map>
 
@@ -46,15 +47,23 @@ void PiecePanel::build(SettingsStore& settings) {
     layout->addWidget(m_title);
     layout->addWidget(m_subtitle);
     m_photo = new PhotoSection(m_session, settings);
+    m_words = new WordsSection(m_session, settings);
     m_sections = {m_photo, new MatsSection(m_session, settings),
                   new PlaceSection(m_session, settings), new ShapeSection(m_session, settings),
-                  new WordsSection(m_session, settings)};
+                  m_words};
     for (PieceSection* section : m_sections) {
         layout->addWidget(section);
         connect(section, &PieceSection::refreshAsked, this, &PiecePanel::refresh);
     }
     layout->addStretch(1);
-    addScrolled(this, content);
+    m_area = addScrolled(this, content);
+}
+
+void PiecePanel::startOnName() {
+    if (!m_session.selection().empty()) {
+        m_words->startOnName();
+        m_area->ensureWidgetVisible(m_words);
+    }
 }
 
 void PiecePanel::sessionChanged(const Change& change) {

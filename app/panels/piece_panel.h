@@ -8,12 +8,14 @@
 #include "app/settings/settings.h"
 
 class QLabel;
+class QScrollArea;
 
 namespace matwright::app {
 
 class PhotoSection;
 class PieceSection;
 class TintedLabel;
+class WordsSection;
 
 // The figures of the selected piece, or what several selected pieces have in common, to be read and
 // changed. Every change is one undo step; steps and typing that follow each other closely are one
@@ -24,6 +26,8 @@ class PiecePanel final : public QWidget {
   public:
     // Both must outlive the panel.
     PiecePanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    // The person asked for this piece: the focus goes to its name, scrolled into view.
+    void startOnName();
 
   private:
     void build(SettingsStore& settings);
@@ -36,6 +40,8 @@ class PiecePanel final : public QWidget {
     QLabel* m_title;
     TintedLabel* m_subtitle;
     PhotoSection* m_photo = nullptr;
+    WordsSection* m_words = nullptr;
+    QScrollArea* m_area = nullptr;
     std::vector<PieceSection*> m_sections;
     Session::Selection m_shown;
 };

@@ -31,6 +31,7 @@ class PieceSection : public Section {
 
   protected:
     Scale scale() const { return m_settings.value().scale; }
+    const Session& session() const { return m_session; }
     // Changes the selected pieces. A refusal puts the old figures back and is told in `field`, or
     // at the section's end where there is none.
     void change(const QString& label, int gesture, const PieceChange& change,

@@ -2,16 +2,20 @@
 #include "app/panels/place_section.h"
 
 #include <QCheckBox>
+#include <QLineEdit>
 #include <algorithm>
 
 #include "app/panels/angle_field.h"
+#include "app/panels/tint.h"
 
 namespace matwright::app {
 
 PlaceSection::PlaceSection(Session& session, SettingsStore& settings, QWidget* parent)
-    : PieceSection(tr("Place and size"), session, settings, parent) {
+    : PieceSection(tr("Place and size"), session, settings, parent),
+      m_page(new TintedLabel(Tint::Quiet, {}, this)) {
+    addWide(m_page);
     const Length limit = Length::coordinateLimit();
-    const Set setLeft = [](Piece& p, Length to) { p.place.x = to; };
+    const Set setLeft = [this](Piece& p, Length to) { p.place.x = to + pageOfPiece(p).left(); };
     const Set setTop = [](Piece& p, Length to) { p.place.y = to; };
     const Set setWidth = [this](Piece& p, Length to) {
         p = withWidth(p, to, m_keepRatio->isChecked());
@@ -31,7 +35,7 @@ PlaceSection::PlaceSection(Session& session, SettingsStore& settings, QWidget* p
     addBelow(m_keepRatio);
     m_keepRatio->setToolTip(tr("Width and height change together."));
     addRow(tr("&Rotation"), m_rotation);
-    m_rotation->setToolTip(tr("Degrees, clockwise, about the middle of the trim."));
+    m_rotation->setToolTip(tr("Degrees about the middle of the trim: 7.5, or 6 left."));
     connect(m_rotation, &AngleField::valueChanged, this, [this](Angle to, int gesture) {
         const auto turn = [to](Piece& p) { p.rotation = p.locked ? p.rotation : to; };
         change(tr("Turn"), gesture, turn, m_rotation);
@@ -54,8 +58,29 @@ LengthField* PlaceSection::addLengthRow(const QString& label, const QString& und
     return field;
 }
 
+Rect PlaceSection::pageOfPiece(const Piece& piece) const {
+    const std::vector<Rect> all = pages(session().sketch().page);
+    return all[pageOf(all, trimBounds(piece).left())];
+}
+
+// Distances of a double page count from the page the piece lies on, as on the template.
+void PlaceSection::showPage(Pieces pieces) {
+    const bool isDouble = session().sketch().page.doublePage;
+    const auto left = commonOf(pieces, [this](const Piece& p) { return pageOfPiece(p).left(); });
+    const QString page = !left            ? tr("On both pages")
+                         : left->isZero() ? tr("On the left page")
+                                          : tr("On the right page");
+    m_page->setText(page);
+    setRowShown(m_page, isDouble);
+    const QString name = tr("From left edge");
+    m_left->lineEdit()->setAccessibleName(isDouble ? name + QStringLiteral(", ") + page.toLower()
+                                                   : name);
+}
+
 void PlaceSection::showPieces(Pieces pieces) {
-    showLength(m_left, pieces, [](const Piece& p) { return p.place.x; });
+    showPage(pieces);
+    showLength(m_left, pieces,
+               [this](const Piece& p) { return p.place.x - pageOfPiece(p).left(); });
     showLength(m_top, pieces, [](const Piece& p) { return p.place.y; });
     showLength(m_width, pieces, [](const Piece& p) { return p.size.width; });
     showLength(m_height, pieces, [](const Piece& p) { return p.size.height; });

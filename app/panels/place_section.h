@@ -8,6 +8,7 @@ class QCheckBox;
 namespace matwright::app {
 
 class AngleField;
+class TintedLabel;
 
 // Place, trim size and turn. Locked pieces are shown and left alone.
 class PlaceSection final : public PieceSection {
@@ -23,6 +24,10 @@ class PlaceSection final : public PieceSection {
     LengthField* addLengthRow(const QString& label, const QString& undoLabel, Length low,
                               Length high, const Set& set);
 
+    Rect pageOfPiece(const Piece& piece) const;
+    void showPage(Pieces pieces);
+
+    TintedLabel* m_page;
     LengthField* m_left;
     LengthField* m_top;
     LengthField* m_width;

@@ -2,6 +2,7 @@
 #include "app/panels/section.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
@@ -107,6 +108,13 @@ QScrollArea* addScrolled(QWidget* panel, QWidget* content) {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
     const int bar = area->style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    // Qt scrolls along while Tab stays inside, but not when it comes in from elsewhere.
+    QObject::connect(qApp, &QApplication::focusChanged, area, [area](QWidget*, QWidget* now) {
+        const bool byKey = area->window()->testAttribute(Qt::WA_KeyboardFocusChange);
+        if (now && byKey && area->widget()->isAncestorOf(now)) {
+            area->ensureWidgetVisible(now);
+        }
+    });
     area->setMinimumWidth(content->minimumSizeHint().width() + bar);
     return area;
 }

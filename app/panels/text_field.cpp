@@ -43,7 +43,34 @@ QString savableText(QString text, bool multiline) {
     return text;
 }
 
-TextField::TextField(QWidget* parent) : QLineEdit(parent) {
+template <typename Edit>
+bool WordsField<Edit>::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && isWindowsUndo(event)) {
+        event->ignore();
+        return false;
+    }
+    return Edit::event(event);
+}
+
+template <typename Edit>
+void WordsField<Edit>::keyPressEvent(QKeyEvent* event) {
+    if (isWindowsUndo(event)) {
+        event->ignore();
+        return;
+    }
+    Edit::keyPressEvent(event);
+}
+
+template <typename Edit>
+void WordsField<Edit>::focusOutEvent(QFocusEvent* event) {
+    m_burst.end();
+    Edit::focusOutEvent(event);
+}
+
+template class WordsField<QLineEdit>;
+template class WordsField<QPlainTextEdit>;
+
+TextField::TextField(QWidget* parent) : WordsField(parent) {
     setMaxLength(maxUnits);
     setMinimumHeight(controlHeight);
     connect(this, &QLineEdit::textEdited, this,
@@ -61,28 +88,7 @@ void TextField::showText(const QString& wanted, bool mixed) {
     }
 }
 
-bool TextField::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && isWindowsUndo(event)) {
-        event->ignore();
-        return false;
-    }
-    return QLineEdit::event(event);
-}
-
-void TextField::keyPressEvent(QKeyEvent* event) {
-    if (isWindowsUndo(event)) {
-        event->ignore();
-        return;
-    }
-    QLineEdit::keyPressEvent(event);
-}
-
-void TextField::focusOutEvent(QFocusEvent* event) {
-    m_burst.end();
-    QLineEdit::focusOutEvent(event);
-}
-
-NoteField::NoteField(QWidget* parent) : QPlainTextEdit(parent) {
+NoteField::NoteField(QWidget* parent) : WordsField(parent) {
     setTabChangesFocus(true);
     setUndoRedoEnabled(false);
     setFixedHeight(fontMetrics().lineSpacing() * 3 + 14);
@@ -101,27 +107,6 @@ void NoteField::showText(const QString& wanted, bool mixed) {
         setPlainText(wanted);
         m_showing = false;
     }
-}
-
-bool NoteField::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && isWindowsUndo(event)) {
-        event->ignore();
-        return false;
-    }
-    return QPlainTextEdit::event(event);
-}
-
-void NoteField::keyPressEvent(QKeyEvent* event) {
-    if (isWindowsUndo(event)) {
-        event->ignore();
-        return;
-    }
-    QPlainTextEdit::keyPressEvent(event);
-}
-
-void NoteField::focusOutEvent(QFocusEvent* event) {
-    m_burst.end();
-    QPlainTextEdit::focusOutEvent(event);
 }
 
 }  // namespace matwright::app

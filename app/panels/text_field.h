@@ -23,9 +23,22 @@ class TypingBurst {
 // `multiline`), and short enough to be saved.
 QString savableText(QString text, bool multiline);
 
+// What both fields for words do with events: undo and redo are the window's, and leaving ends a run
+// of typing.
+template <typename Edit>
+class WordsField : public Edit {
+  protected:
+    explicit WordsField(QWidget* parent) : Edit(parent) {}
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+    TypingBurst m_burst;
+};
+
 // One line of words. Every keystroke counts at once, so nothing typed is lost when a file is saved;
 // undo and redo are the window's.
-class TextField final : public QLineEdit {
+class TextField final : public WordsField<QLineEdit> {
     Q_OBJECT
 
   public:
@@ -35,18 +48,10 @@ class TextField final : public QLineEdit {
 
   signals:
     void typed(const QString& text, int gesture);
-
-  protected:
-    bool event(QEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
-
-  private:
-    TypingBurst m_burst;
 };
 
 // The same for several lines; Tab leaves it.
-class NoteField final : public QPlainTextEdit {
+class NoteField final : public WordsField<QPlainTextEdit> {
     Q_OBJECT
 
   public:
@@ -56,13 +61,7 @@ class NoteField final : public QPlainTextEdit {
   signals:
     void typed(const QString& text, int gesture);
 
-  protected:
-    bool event(QEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
-
   private:
-    TypingBurst m_burst;
     bool m_showing = false;
 };
 

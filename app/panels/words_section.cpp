@@ -50,6 +50,11 @@ WordsSection::WordsSection(Session& session, SettingsStore& settings, QWidget* p
     });
 }
 
+void WordsSection::startOnName() {
+    m_name->setFocus(Qt::ShortcutFocusReason);
+    m_name->selectAll();
+}
+
 void WordsSection::showPieces(Pieces pieces) {
     std::vector<const Piece*> papers;
     std::ranges::copy_if(pieces, std::back_inserter(papers), takesPaper);

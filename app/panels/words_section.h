@@ -17,6 +17,8 @@ class WordsSection final : public PieceSection {
   public:
     WordsSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
     void showPieces(Pieces pieces) override;
+    // Puts the focus into the name, its words selected.
+    void startOnName();
 
   private:
     TextField* m_paper;

@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QPushButton>
 
 #include "app/panels/text_field.h"
 #include "core/measure/catalogue.h"
@@ -36,6 +37,21 @@ TEST_F(PagePanelTest, OffersEveryPageSizeOfTheCatalogue) {
     }
     EXPECT_EQ(undoSteps(), static_cast<int>(known.size()) - 1) << "12x12 was there already";
     EXPECT_EQ(length("Width"), nullptr) << "a known size needs no figures";
+}
+
+TEST_F(PagePanelTest, AMetricPageOffersMillimetresAndLeavesTheInchesUntilThen) {
+    EXPECT_EQ(labelled<QPushButton>(panel, "Show millimetres"), nullptr);
+    for (std::size_t i = 0; i < pageSizes().size(); ++i) {
+        choosePage(static_cast<int>(i));
+        EXPECT_EQ(labelled<QPushButton>(panel, "Show millimetres") != nullptr,
+                  pageSizes()[i].id.starts_with("a4"));
+    }
+    EXPECT_EQ(settings.value().scale, Scale::SixteenthInch);
+    choosePage(static_cast<int>(findPageSize("a4") - pageSizes().data()));
+    QTest::mouseClick(labelled<QPushButton>(panel, "Show millimetres"), Qt::LeftButton);
+    EXPECT_EQ(settings.value().scale, Scale::WholeMillimetre);
+    EXPECT_EQ(settings.value().trimmerStep, Length::millimetres(1));
+    EXPECT_EQ(labelled<QPushButton>(panel, "Show millimetres"), nullptr);
 }
 
 TEST_F(PagePanelTest, TakesACustomSize) {

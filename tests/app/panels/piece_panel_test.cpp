@@ -234,6 +234,77 @@ TEST_F(PiecePanelTest, LocksAndThenLeavesThePieceInPlace) {
     EXPECT_EQ(piece(2).place.x, inches(3));
 }
 
+TEST_F(PiecePanelTest, SaysSoWhenATypedSizeChangesThePrint) {
+    const char* told = "Print size is now 5 × 7 in.";
+    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(4, 6))});
+    select({1});
+    type(length("Width"), "3 3/4");
+    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "still cut from the same print";
+    type(length("Width"), "4 3/4");
+    ASSERT_EQ(piece(1).printSize, inchSize(5, 7));
+    EXPECT_NE(labelled<QLabel>(panel, told), nullptr);
+    select({2});
+    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "it was about the other slot";
+    choose("Print size", QString::fromUtf8("5 × 7 in"));
+    ASSERT_EQ(piece(2).printSize, inchSize(5, 7));
+    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "that was asked for";
+}
+
+TEST_F(PiecePanelTest, SaysHowMuchAMatLeavesWhereThatIsLessThanTheGutter) {
+    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(4, 6), {inches(4, 1, 4), {}})});
+    select({1});
+    EXPECT_EQ(
+        labelled<QLabel>(panel, "The mat leaves 1/8 in to its neighbour; the gutter is 1/4 in."),
+        nullptr);
+    click("Add mat");
+    EXPECT_NE(
+        labelled<QLabel>(panel, "The mat leaves 1/8 in to its neighbour; the gutter is 1/4 in."),
+        nullptr);
+    select({1, 2});
+    click("Add mat to 2 photo slots");
+    EXPECT_NE(labelled<QLabel>(panel, "The mat and a neighbour overlap by 1/8 in."), nullptr);
+    session.undoStack().undo();
+    EXPECT_NE(
+        labelled<QLabel>(panel, "The mat leaves 1/8 in to its neighbour; the gutter is 1/4 in."),
+        nullptr);
+    select({1});
+    type(length("Border"), "1/4");
+    EXPECT_NE(labelled<QLabel>(panel, "The mat touches its neighbour; the gutter is 1/4 in."),
+              nullptr);
+}
+
+TEST_F(PiecePanelTest, OnADoublePageLeftCountsFromThePageThePieceLiesOn) {
+    fill({block(inchSize(2, 2)), block(inchSize(2, 2))});
+    PageSetup setup = session.sketch().page;
+    setup.doublePage = true;
+    setup.foldGap = inches(0, 1, 2);
+    Edit edit = changePage(setup);
+    Piece right = piece(2);
+    right.place.x = inches(13);
+    edit.pieces.emplace(PieceId{2}, right);
+    ASSERT_TRUE(session.perform(edit, {}));
+    select({2});
+    EXPECT_NE(labelled<QLabel>(panel, "On the right page"), nullptr);
+    LengthField* left = length("From left edge");
+    ASSERT_NE(left, nullptr);
+    EXPECT_EQ(left->value(), inches(0, 1, 2));
+    EXPECT_EQ(left->lineEdit()->accessibleName(),
+              QStringLiteral("From left edge, on the right page"));
+    type(left, "1");
+    EXPECT_EQ(piece(2).place.x, inches(13, 1, 2));
+    select({1, 2});
+    EXPECT_NE(labelled<QLabel>(panel, "On both pages"), nullptr);
+    type(length("From left edge"), "2");
+    EXPECT_EQ(piece(1).place.x, inches(2));
+    EXPECT_EQ(piece(2).place.x, inches(14, 1, 2));
+}
+
+TEST_F(PiecePanelTest, ASinglePageDoesNotSpeakOfPages) {
+    fill({block(inchSize(2, 2))});
+    select({1});
+    EXPECT_EQ(labelled<QLabel>(panel, "On the left page"), nullptr);
+}
+
 TEST_F(PiecePanelTest, AWordTypedIsOneUndo) {
     fill({block(inchSize(4, 4))});
     select({1});
