@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyleOption>
 
 #include "app/settings/palettes.h"
@@ -71,7 +72,8 @@ void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
         return;
     }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
-    if (element == PE_FrameLineEdit || element == PE_IndicatorCheckBox) {
+    if (element == PE_FrameLineEdit || element == PE_IndicatorCheckBox ||
+        (element == PE_Frame && qobject_cast<const QPlainTextEdit*>(widget))) {
         drawEdge(*option, *painter, false);
     } else if (element == PE_IndicatorRadioButton) {
         drawEdge(*option, *painter, true);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/editing/command_words.h"
 #include "app/editing/piece_mime.h"
 #include "app/window/icons.h"
 #include "app/window/new_action.h"
@@ -44,7 +45,7 @@ EditActions::EditActions(Workplace workplace, QObject* parent)
                      {}},
                     [this] {
                         if (copySelection()) {
-                            removeSelection(tr("cut"));
+                            removeSelection(true);
                         }
                     })),
       copy(newAction(this,
@@ -71,7 +72,7 @@ EditActions::EditActions(Workplace workplace, QObject* parent)
       remove(newAction(
           this,
           {tr("D&elete"), tr("Remove the selected pieces"), QKeySequence(Qt::Key_Delete), {}, {}},
-          [this] { removeSelection(tr("delete")); })),
+          [this] { removeSelection(false); })),
       selectAll(newAction(
           this,
           {tr("Select &all"), tr("Select every piece"), QKeySequence(Qt::CTRL | Qt::Key_A), {}, {}},
@@ -96,11 +97,16 @@ void EditActions::addTo(QMenu& menu) {
     menu.addActions({selectAll, selectNone});
 }
 
-bool EditActions::copySelection() {
+std::vector<Piece> EditActions::selectedPieces() const {
     std::vector<Piece> pieces;
     for (const PieceId id : m_workplace.session.selectedInOrder()) {
         pieces.push_back(*find(m_workplace.session.sketch(), id));
     }
+    return pieces;
+}
+
+bool EditActions::copySelection() {
+    const auto pieces = selectedPieces();
     if (!pieces.empty()) {
         QGuiApplication::clipboard()->setMimeData(toMime(pieces));
     }
@@ -120,20 +126,19 @@ void EditActions::pasteFromClipboard() {
 }
 
 void EditActions::duplicateSelection() {
-    const auto ids = m_workplace.session.selectedInOrder();
-    m_workplace.performAndSelectAdded(duplicated(m_workplace.session.sketch(), ids, copyOffset),
-                                      tr("duplicate"));
+    const Session& session = m_workplace.session;
+    if (const auto pieces = selectedPieces(); !pieces.empty()) {
+        const Point by = wayForCopies(session.sketch(), pieces);
+        m_workplace.performAndSelectAdded(
+            duplicated(session.sketch(), session.selectedInOrder(), by), tr("duplicate"));
+    }
 }
 
-void EditActions::removeSelection(const QString& label) {
-    const Sketch& sketch = m_workplace.session.sketch();
-    auto ids = m_workplace.session.selectedInOrder();
-    const auto locked = std::erase_if(ids, [&](PieceId id) { return find(sketch, id)->locked; });
-    if (!ids.empty()) {
-        m_workplace.perform(removePieces(sketch, ids), label);
-    }
-    if (locked > 0) {
-        m_workplace.say(tr("Locked pieces stay. Unlock them first to remove them."));
+void EditActions::removeSelection(bool isCut) {
+    const Removal removal = removalOfSelection(m_workplace.session);
+    m_workplace.perform(removal.edit, isCut ? tr("cut") : removal.label);
+    if (removal.locked > 0) {
+        m_workplace.say(lockedStay());
     }
 }
 

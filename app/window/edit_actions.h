@@ -29,11 +29,12 @@ class EditActions final : public QObject {
     QAction* const selectNone;
 
   private:
+    std::vector<Piece> selectedPieces() const;
     bool copySelection();
     void pasteFromClipboard();
     void duplicateSelection();
     // Locked pieces stay; says so where there are some.
-    void removeSelection(const QString& label);
+    void removeSelection(bool isCut);
     void updateEnabled();
 
     Workplace m_workplace;

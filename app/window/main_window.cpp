@@ -37,6 +37,16 @@ const QString geometryKey = QStringLiteral("geometry");
 const QString docksKey = QStringLiteral("docks");
 constexpr int docksVersion = 1;  // count up when docks or toolbars change
 
+// A dock behind another tab counts as shown for Qt, only outside the window: Tab would go through
+// everything in it unseen.
+void hideBehindTabs(const QDockWidget& dock, QWidget& panel) {
+    QSizePolicy policy = panel.sizePolicy();
+    policy.setRetainSizeWhenHidden(true);  // so that changing tabs moves nothing
+    panel.setSizePolicy(policy);
+    panel.setVisible(dock.geometry().intersects(dock.parentWidget()->rect()));
+    QObject::connect(&dock, &QDockWidget::visibilityChanged, &panel, &QWidget::setVisible);
+}
+
 }  // namespace
 
 MainWindow::MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions)
@@ -109,6 +119,7 @@ void MainWindow::fillDocks() {
     for (const auto& [dock, panel] : contents) {
         delete dock->widget();
         dock->setWidget(panel);
+        hideBehindTabs(*dock, *panel);
     }
 }
 
@@ -171,13 +182,13 @@ void MainWindow::makeToolBar() {
 void MainWindow::connectParts() {
     connect(m_canvas, &Canvas::hint, m_status, &StatusLine::say);
     connect(m_canvas, &Canvas::pointerMoved, this, [this](std::optional<Point> at) {
-        m_status->showPointer(at, m_settings.value().scale);
+        m_status->showPointer(at, m_work.session.sketch().page, m_settings.value().scale);
     });
     connect(m_canvas, &Canvas::zoomChanged, m_status, &StatusLine::showZoom);
     m_status->showZoom(m_canvas->zoom());
     connect(m_status, &StatusLine::zoomChosen, m_canvas, &Canvas::setZoom);
     connect(m_canvas, &Canvas::contextMenuWanted, this, &MainWindow::showContextMenu);
-    connect(m_canvas, &Canvas::pieceActivated, this, [this] { showDock(*m_pieceDock); });
+    connect(m_canvas, &Canvas::pieceActivated, this, &MainWindow::showPiece);
     connect(m_status, &StatusLine::checksRequested, this, [this] { showDock(*m_checksDock); });
     connect(&m_work.autosave, &Autosave::failed, m_status, &StatusLine::say);
     connect(&m_work.document, &SketchDocument::pathChanged, this, &MainWindow::showTitle);
@@ -204,6 +215,14 @@ void MainWindow::showDock(QDockWidget& dock) {
             next->setFocus(Qt::ShortcutFocusReason);
             return;
         }
+    }
+}
+
+void MainWindow::showPiece() {
+    m_pieceDock->show();
+    m_pieceDock->raise();
+    if (auto* panel = qobject_cast<PiecePanel*>(m_pieceDock->widget())) {
+        panel->startOnName();
     }
 }
 

@@ -52,6 +52,7 @@ class MainWindow final : public QMainWindow {
     void makeToolBar();
     void connectParts();
     // Shows the dock and puts the keyboard into it.
+    void showPiece();
     void showDock(QDockWidget& dock);
     void showContextMenu(QPoint globalPos);
     void showTitle();

@@ -61,11 +61,19 @@ void StatusLine::say(const QString& sentence) {
     QAccessible::updateAccessibility(&event);
 }
 
-void StatusLine::showPointer(std::optional<Point> at, Scale scale) {
-    m_pointer->setText(
-        at ? QStringLiteral("%1, %2").arg(QString::fromStdString(lengthText(at->x, scale)),
-                                          QString::fromStdString(lengthText(at->y, scale)))
-           : QString());
+void StatusLine::showPointer(std::optional<Point> at, const PageSetup& page, Scale scale) {
+    if (!at) {
+        m_pointer->clear();
+        return;
+    }
+    const std::vector<Rect> all = pages(page);
+    const std::size_t on = pageOf(all, at->x);
+    const QString place = QStringLiteral("%1, %2").arg(
+        QString::fromStdString(lengthText(at->x - all[on].left(), scale)),
+        QString::fromStdString(lengthText(at->y, scale)));
+    m_pointer->setText(all.size() == 1 ? place
+                       : on > 0        ? tr("Right page: %1").arg(place)
+                                       : tr("Left page: %1").arg(place));
 }
 
 void StatusLine::showZoom(double zoom) {

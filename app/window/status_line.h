@@ -9,7 +9,7 @@
 #include <optional>
 
 #include "core/measure/length_text.h"
-#include "core/measure/rect.h"
+#include "core/sketch/sketch.h"
 
 namespace matwright::app {
 
@@ -22,8 +22,9 @@ class StatusLine final : public QObject {
     explicit StatusLine(QStatusBar& bar);
 
     void say(const QString& sentence);
-    // Nothing: the pointer is not on the canvas.
-    void showPointer(std::optional<Point> at, Scale scale);
+    // Nothing: the pointer is not on the canvas. On a double page left counts from the page it is
+    // on.
+    void showPointer(std::optional<Point> at, const PageSetup& page, Scale scale);
     void showZoom(double zoom);
     void showFindings(int count);
 

@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QClipboard>
 #include <QDialog>
 #include <QGuiApplication>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QTest>
 #include <algorithm>
 #include <map>
 #include <set>
 
+#include "app/canvas/page_view.h"
 #include "app/canvas/ruler.h"
+#include "app/panels/piece_panel.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace matwright::app {
@@ -236,6 +241,35 @@ TEST_F(Actions, FollowTheSettingsAndChangeThem) {
     EXPECT_TRUE(action("Like the system").isChecked());
     EXPECT_TRUE(action("Inches to 1/16").isChecked());
     EXPECT_FALSE(action("Thirds of the page").isChecked());
+}
+
+TEST_F(Actions, ChangingTheUnitsTakesTheTrimmersStepAlong) {
+    trigger("Whole millimetres");
+    EXPECT_EQ(settings.value().trimmerStep, Length::millimetres(1));
+    EXPECT_TRUE(action("Scale of 1 mm").isChecked());
+    trigger("Inches to 1/32");
+    EXPECT_EQ(settings.value().trimmerStep, Length::inches(0, 1, 16));
+    trigger("Scale of 1/8 in");
+    trigger("Half millimetres");
+    EXPECT_EQ(settings.value().trimmerStep, Length::inches(0, 1, 8)) << "the person's own choice";
+}
+
+TEST_F(Actions, AskingForAPieceLeadsToItsName) {
+    window.show();
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return window.findChild<PiecePanel*>() != nullptr; }));
+    Piece title = block(1, 1, 5, 1);
+    title.kind = PieceKind::Title;
+    title.name = "Summer";
+    add({title});
+    window.canvas().setFocus();
+    QTest::keyClick(&window.canvas().page(), Qt::Key_Return);
+    const auto* field = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(field, nullptr);
+    EXPECT_EQ(field->accessibleName(), QStringLiteral("Name"));
+    EXPECT_EQ(field->selectedText(), QStringLiteral("Summer"));
+    EXPECT_FALSE(field->visibleRegion().isEmpty()) << "scrolled into view";
 }
 
 TEST_F(Actions, ShowAndHideTheRulers) {

@@ -5,8 +5,11 @@
 #include <QDialogButtonBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTemporaryDir>
 #include <QTest>
 
+#include "app/canvas/canvas.h"
+#include "app/canvas/page_view.h"
 #include "app/window/new_page_dialog.h"
 #include "app/window/screen_dialog.h"
 #include "core/measure/catalogue.h"
@@ -96,6 +99,25 @@ TEST(ScreenDialog, CanGoBackToTheSystemsFigure) {
     }
     EXPECT_EQ(dialog.ppi(), 0);
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
+TEST(ScreenDialog, TheBarIsAsLongOnThePageAtTrueSizeWhateverTheDevicePixelRatio) {
+    const QTemporaryDir folder;
+    SettingsStore settings(folder.filePath(QStringLiteral("settings.ini")));
+    ScreenDialog dialog(0, 96, Scale::SixteenthInch, nullptr);
+    dialog.show();
+    type(*dialog.findChild<LengthField*>()->lineEdit(), "3 1/8");
+    Settings measured;
+    measured.screenPpi = dialog.ppi();
+    settings.set(measured);
+    Session session;
+    Canvas canvas(session, settings);
+    canvas.resize(400, 400);
+    canvas.show();
+    canvas.trueSize();
+    const double perInch = canvas.page().viewport().pixelsPerInch();
+    EXPECT_NEAR(perInch * 3.125, ScreenDialog::barPixels, 1e-6)
+        << "at a device pixel ratio of " << canvas.devicePixelRatioF();
 }
 
 }  // namespace
