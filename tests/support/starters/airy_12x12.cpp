@@ -17,7 +17,7 @@ Sketch quietPage() {
     l.journaling(box(0.875_in, 9.125_in, 4.625_in, 1.375_in));
     l.spot({5.875_in, 3.875_in}, 0.875_in);
     l.spot({10.375_in, 10.25_in}, 1.125_in);
-    l.spot({1.75_in, 7.875_in}, 1_in);
+    l.cluster({2_in, 7.875_in}, 1_in, Trail::Right);
     return l.take();
 }
 
@@ -31,7 +31,7 @@ Sketch threeSteps() {
     l.title(box(4.375_in, 1.75_in, 6.75_in, 1.5_in));
     l.journaling(box(0.875_in, 8.5_in, 6.5_in, 2_in));
     l.spot({4_in, 4.25_in}, 0.875_in);
-    l.spot({10_in, 6_in}, 1.5_in);
+    l.cluster({9.125_in, 6_in}, 1.25_in, Trail::Right);
     l.spot({1.875_in, 6_in}, 1.125_in);
     return l.take();
 }

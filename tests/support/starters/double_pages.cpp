@@ -20,12 +20,14 @@ Sketch stripAcrossBoth() {
              facing(page12()));
     l.strip(box(0_in, 6_in, 12_in, 2.5_in));
     l.strip(box(right12(0_in), 6_in, 12_in, 2.5_in));
+    l.strip(box(0_in, 8.625_in, 12_in, 0.25_in));
+    l.strip(box(right12(0_in), 8.625_in, 12_in, 0.25_in));
     l.lay(focal(doubleMatted(photo(p10x8))), {0.625_in, 0.625_in});
     l.title(box(0.625_in, 9.75_in, 7.5_in, 1.5_in));
     l.journaling(box(right12(0.875_in), 0.625_in, 6.75_in, 3.5_in));
     l.row({right12(0.875_in), 5.125_in}, times(3, matted(photo(p3x4))));
     l.spot({9_in, 10.5_in}, 1.125_in);
-    l.spot({right12(9.5_in), 3.5_in}, 1.75_in);
+    l.cluster({right12(8.75_in), 2.375_in}, 1.375_in, Trail::Right);
     l.spot({right12(11_in), 9.25_in}, 1_in);
     return l.take();
 }
@@ -39,7 +41,7 @@ Sketch photoAndStoryFacing() {
     l.title(box(right12(0.75_in), 0.625_in, 5.25_in, 1.75_in));
     l.journaling(box(right12(0.75_in), 2.625_in, 5.25_in, 4.25_in));
     l.lay(matted(photo(p4x6)), {right12(6.75_in), 5.125_in});
-    l.spot({1.5_in, 8.75_in}, 1.75_in);
+    l.cluster({1.5_in, 9.5_in}, 1.5_in, Trail::Up);
     l.spot({11.125_in, 0.875_in}, 1_in);
     l.spot({right12(3.5_in), 8.5_in}, 1.5_in);
     return l.take();
@@ -54,7 +56,7 @@ Sketch sixInOneLongRow() {
     l.row({1.25_in, 4.5_in}, times(3, photo(p3x3)));
     l.row({right12(1.25_in), 4.5_in}, times(3, photo(p3x3)));
     l.journaling(box(right12(1.25_in), 8_in, 9.5_in, 2.75_in));
-    l.spot({2.625_in, 7.875_in}, 1.25_in);
+    l.cluster({2_in, 8.75_in}, 1.25_in, Trail::Right);
     l.spot({10.75_in, 4.5_in}, 0.875_in);
     l.spot({right12(10.5_in), 4.375_in}, 1.25_in);
     return l.take();

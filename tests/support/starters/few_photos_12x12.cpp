@@ -29,7 +29,7 @@ Sketch roundPhotoOnCrossedStrips() {
     l.lay(focal(round(matted(trimmed(p6x8, {6_in, 6_in}), 0.25_in))), {1.25_in, 1.25_in});
     l.title(box(8_in, 3.75_in, 3.25_in, 1.5_in));
     l.journaling(box(6.5_in, 8.25_in, 4.75_in, 3_in));
-    l.spot({4.5_in, 9.75_in}, 1.5_in);
+    l.cluster({4.5_in, 9.25_in}, 1.25_in, Trail::Down);
     l.spot({6.875_in, 6.75_in}, 1_in);
     l.spot({2_in, 2_in}, 0.75_in);
     return l.take();
@@ -45,7 +45,7 @@ Sketch tallAndSmaller() {
     l.title(box(1.125_in, 9.125_in, 5.75_in, 1.5_in));
     l.spot({1.25_in, 1_in}, 0.875_in);
     l.spot({10.75_in, 8.5_in}, 0.75_in);
-    l.spot({7.875_in, 9.875_in}, 1.125_in);
+    l.cluster({7.875_in, 9.875_in}, 1.125_in, Trail::Right);
     return l.take();
 }
 
@@ -68,10 +68,11 @@ Sketch threeInARow() {
     Layout l("Three in a row over a wide strip",
              "Three 3x4 with even gaps; title above, story below.", page12());
     l.strip(box(0_in, 5.375_in, 12_in, 2.5_in));
+    l.strip(box(0_in, 8_in, 12_in, 0.25_in));
     l.row({0.875_in, 4.5_in}, times(3, matted(photo(p3x4))));
     l.title(box(0.875_in, 2_in, 6.75_in, 1.75_in));
     l.journaling(box(4.375_in, 9.5_in, 6.75_in, 1.625_in));
-    l.spot({8.5_in, 2.875_in}, 1_in);
+    l.cluster({8.5_in, 2.875_in}, 1_in, Trail::Right);
     l.spot({1_in, 4.625_in}, 0.875_in);
     l.spot({11_in, 8.625_in}, 1.125_in);
     return l.take();
@@ -81,6 +82,7 @@ Sketch largeWithTwoBeside() {
     Layout l("A large photo with two beside",
              "A 6x8 and two 3x4 of the same height together; words in line below.", page12());
     l.strip(box(8.5_in, 0_in, 2_in, 12_in));
+    l.strip(box(10.625_in, 0_in, 0.25_in, 12_in));
     l.lay(focal(doubleMatted(photo(p6x8))), {0.875_in, 0.875_in});
     l.column({7.875_in, 0.875_in}, times(2, matted(photo(p3x4))));
     l.title(box(0.875_in, 9.875_in, 6.75_in, 1.375_in));
@@ -98,11 +100,11 @@ Sketch threeTossed() {
     l.lay(turned(focal(bottomHeavy(photo(p4x4), 0.25_in, 0.875_in)), -5'000), {1_in, 1.25_in});
     l.lay(turned(bottomHeavy(photo(p3x3), 0.25_in, 0.75_in), 4'000), {6.75_in, 1.5_in});
     l.lay(turned(bottomHeavy(photo(p3x3), 0.25_in, 0.75_in), -3'000), {5.75_in, 6.25_in});
-    l.title(box(0.75_in, 7.5_in, 4.5_in, 1.75_in));
-    l.journaling(box(0.75_in, 9.5_in, 4.5_in, 1.5_in));
+    l.title(box(0.75_in, 8.125_in, 4.5_in, 1.5_in));
+    l.journaling(box(0.75_in, 9.875_in, 4.5_in, 1.375_in));
     l.spot({1.5_in, 6.75_in}, 0.875_in);
     l.spot({10.375_in, 1.875_in}, 1_in);
-    l.spot({9.875_in, 9.5_in}, 1.25_in);
+    l.cluster({9.875_in, 9.5_in}, 1.125_in, Trail::Up);
     return l.take();
 }
 

@@ -162,6 +162,21 @@ Rect Layout::spot(Point centre, Length diameter) {
                "");
 }
 
+void Layout::cluster(Point centre, Length diameter, Trail trail) {
+    const auto share = [&](std::int64_t eighths) {
+        return diameter.scaledRounded(eighths, 8).roundedTo(0.125_in);
+    };
+    const auto place = [&](Length along, Length aside) {
+        const Point step = trail == Trail::Right  ? Point{along, aside}
+                           : trail == Trail::Down ? Point{aside, along}
+                                                  : Point{aside, -along};
+        return centre + step;
+    };
+    spot(centre, diameter);
+    spot(place(share(6), share(1)), share(5));
+    spot(place(share(10), -share(1)), share(3));
+}
+
 void Layout::spots(Point firstCentre, Length diameter) {
     for (int i = 0; i < 3; ++i) {
         spot({firstCentre.x + i * diameter.scaledRounded(4, 3), firstCentre.y}, diameter);

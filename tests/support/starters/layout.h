@@ -44,6 +44,9 @@ Piece round(Piece piece);
 Piece turned(Piece piece, std::int64_t millidegrees);
 std::vector<Piece> times(int count, const Piece& piece);
 
+// Where a cluster of ornaments trails off to.
+enum class Trail { Right, Down, Up };
+
 class Layout {
   public:
     Layout(std::string name, std::string note, PageSetup page);
@@ -57,6 +60,8 @@ class Layout {
     Rect journaling(Rect box);
     // A place for an ornament: a round one of this diameter about a centre.
     Rect spot(Point centre, Length diameter);
+    // A large one and two smaller ones that touch it; inch pages only.
+    void cluster(Point centre, Length diameter, Trail trail);
     // Three of them in a line to the right, a diameter and a third apart.
     void spots(Point firstCentre, Length diameter);
     // A hanging pennant: an ornament with a notch below.

@@ -10,6 +10,7 @@ Sketch photoLeftStoryRight() {
     Layout l("Photo left, story right", "A 5x7 at full height and a wide place for words.",
              letterLying());
     l.strip(box(0_in, 5.25_in, 11_in, 1.875_in));
+    l.strip(box(0_in, 7.25_in, 11_in, 0.25_in));
     l.lay(focal(matted(photo(p5x7))), {0.625_in, 0.625_in});
     l.title(box(6.25_in, 0.625_in, 4.125_in, 1.375_in));
     l.journaling(box(6.25_in, 2.25_in, 4.125_in, 2.625_in));
@@ -28,7 +29,7 @@ Sketch twoUprights() {
     l.row({1.75_in, 0.625_in}, times(2, matted(photo(p4x6))));
     l.title(box(1.75_in, 7.125_in, 4.25_in, 0.875_in));
     l.journaling(box(6.25_in, 7.125_in, 4.25_in, 0.875_in));
-    l.spot({0.875_in, 6.25_in}, 1.25_in);
+    l.cluster({0.875_in, 6.75_in}, 1_in, Trail::Up);
     l.spot({1.875_in, 0.75_in}, 0.75_in);
     l.spot({10.375_in, 6.625_in}, 0.875_in);
     return l.take();
@@ -38,11 +39,12 @@ Sketch wideWithTwoSmall() {
     Layout l("A wide photo with two small",
              "A lying 4x6 and two 2x2 on a strip, words above and below.", letterLying());
     l.strip(box(0_in, 3_in, 11_in, 2.5_in));
+    l.strip(box(0_in, 5.625_in, 11_in, 0.1875_in));
     l.title(box(0.875_in, 0.5_in, 5_in, 1.125_in));
     l.lay(focal(doubleMatted(photo(p6x4))), {0.875_in, 1.875_in});
     l.column({7.875_in, 1.875_in}, times(2, matted(photo(p2x2))));
     l.journaling(box(4.125_in, 6.875_in, 6_in, 1.125_in));
-    l.spot({6.5_in, 1.0625_in}, 0.75_in);
+    l.cluster({6.75_in, 1.0625_in}, 0.875_in, Trail::Right);
     l.spot({1_in, 2_in}, 0.875_in);
     l.spot({10_in, 6.5_in}, 0.75_in);
     return l.take();
@@ -51,7 +53,7 @@ Sketch wideWithTwoSmall() {
 Sketch tallAndFourSmall() {
     Layout l("One tall, four small and words", "A 5x7 beside title, story and a square of 2x2.",
              withMargin(letterLying(), 0.375_in));
-    l.block(box(5_in, 2.5_in, 6_in, 5.5_in));
+    l.block(box(5_in, 2.5_in, 6_in, 6_in));
     l.lay(focal(matted(photo(p5x7))), {0.375_in, 0.625_in});
     l.title(box(5.875_in, 0.625_in, 2.875_in, 1.5_in));
     l.journaling(box(9_in, 0.625_in, 1.625_in, 1.5_in));
@@ -65,7 +67,7 @@ Sketch tallAndFourSmall() {
 Sketch tallAndSixSmall() {
     Layout l("One tall and six small", "A 4x6 beside six 2x2 of the same height; words below.",
              letterLying());
-    l.strip(box(0_in, 2.5_in, 11_in, 2.75_in));
+    l.strip(box(0_in, 1.5_in, 11_in, 4.5_in));
     l.lay(focal(matted(photo(p4x6), 0.25_in)), {1_in, 0.5_in});
     l.grid({5.75_in, 0.5_in}, 2, times(6, photo(p2x2)));
     l.title(box(1_in, 7.25_in, 4.5_in, 0.75_in));

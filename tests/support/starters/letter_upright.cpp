@@ -54,7 +54,7 @@ Sketch tallWithALadder() {
     l.column({5.875_in, 0.75_in}, times(3, matted(photo(p2x2))));
     l.title(box(0.375_in, 8.25_in, 5.25_in, 1_in));
     l.journaling(box(0.375_in, 9.5_in, 5.25_in, 1.125_in));
-    l.spot({7_in, 9.25_in}, 1.5_in);
+    l.cluster({7_in, 9_in}, 1.125_in, Trail::Down);
     l.spot({0.5_in, 0.875_in}, 0.75_in);
     l.spot({5.5_in, 7.75_in}, 0.75_in);
     return l.take();
@@ -81,7 +81,7 @@ Sketch eightInTwoColumns() {
     l.grid({0.5_in, 1.125_in}, 2, times(8, photo(p2x2)));
     l.title(box(5.25_in, 1.125_in, 2.75_in, 2_in));
     l.journaling(box(5.25_in, 5.625_in, 2.75_in, 4.25_in));
-    l.spot({6.625_in, 4.375_in}, 1.5_in);
+    l.cluster({6.125_in, 4.375_in}, 1.25_in, Trail::Right);
     l.spot({4.875_in, 1_in}, 0.75_in);
     l.spot({4.875_in, 9.875_in}, 0.875_in);
     return l.take();

@@ -77,7 +77,7 @@ Sketch nineAndAColumn() {
     l.column({8.75_in, 0.625_in}, times(4, photo(p25x25)));
     l.title(box(0.625_in, 0.625_in, 1.375_in, 6.25_in));
     l.journaling(box(0.625_in, 7.125_in, 1.375_in, 4.25_in));
-    l.spot({2.375_in, 4_in}, 1_in);
+    l.spot({2.25_in, 4.125_in}, 0.875_in);
     l.spot({11.125_in, 0.875_in}, 0.75_in);
     l.spot({8.375_in, 11.125_in}, 0.875_in);
     return l.take();

@@ -14,7 +14,7 @@ Sketch fourOnABlock() {
     l.grid({2.75_in, 1.5_in}, 2, times(4, photo(p4x3)));
     l.title(box(2.5_in, 8.25_in, 5.25_in, 1.5_in));
     l.journaling(box(8_in, 8.25_in, 3.25_in, 2.5_in));
-    l.spot({1.375_in, 3.5_in}, 1.5_in);
+    l.cluster({1.375_in, 8.5_in}, 1.25_in, Trail::Down);
     l.spot({11_in, 1.5_in}, 0.75_in);
     l.spot({6.625_in, 7.875_in}, 0.875_in);
     return l.take();
@@ -56,7 +56,7 @@ Sketch twoOneTwo() {
     l.column({8.375_in, 2.75_in}, times(2, photo(p3x3)));
     l.title(box(0.625_in, 0.875_in, 7.5_in, 1.375_in));
     l.journaling(box(3.875_in, 9.5_in, 7.5_in, 1.5_in));
-    l.spot({9_in, 1.5625_in}, 0.875_in);
+    l.cluster({9_in, 1.5625_in}, 1_in, Trail::Right);
     l.spot({7.875_in, 8.75_in}, 1_in);
     l.spot({0.75_in, 2.875_in}, 0.75_in);
     return l.take();
