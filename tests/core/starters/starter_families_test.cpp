@@ -13,13 +13,13 @@ namespace matwright {
 namespace {
 
 // A photo's outer box from the corner of the box around all photos.
-struct Photos {
+struct Arrangement {
     std::vector<Rect> boxes;
     Size all;
 };
 
-Photos photosOf(const Sketch& sketch) {
-    Photos photos;
+Arrangement arrangementOf(const Sketch& sketch) {
+    Arrangement photos;
     for (const auto& [id, piece] : sketch.pieces) {
         if (piece.kind == PieceKind::PhotoSlot) {
             photos.boxes.push_back(outermostBox(piece));
@@ -36,14 +36,14 @@ Photos photosOf(const Sketch& sketch) {
     return photos;
 }
 
-Photos mirrored(Photos photos) {
+Arrangement mirrored(Arrangement photos) {
     for (Rect& box : photos.boxes) {
         box.x = {photos.all.width - box.x.high, photos.all.width - box.x.low};
     }
     return photos;
 }
 
-Photos quarterTurned(Photos photos) {
+Arrangement quarterTurned(Arrangement photos) {
     for (Rect& box : photos.boxes) {
         box = {{photos.all.height - box.y.high, photos.all.height - box.y.low}, box.x};
     }
@@ -58,13 +58,13 @@ bool isNear(const Rect& a, const Rect& b) {
            near(a.bottom(), b.bottom());
 }
 
-bool isNear(const Photos& a, const Photos& b) {
+bool isNear(const Arrangement& a, const Arrangement& b) {
     return a.boxes.size() == b.boxes.size() &&
            std::ranges::is_permutation(a.boxes, b.boxes,
                                        [](const Rect& p, const Rect& q) { return isNear(p, q); });
 }
 
-bool isSameArrangement(const Photos& a, Photos b) {
+bool isSameArrangement(const Arrangement& a, Arrangement b) {
     for (int quarter = 0; quarter < 4; ++quarter) {
         if (isNear(a, b) || isNear(a, mirrored(b))) {
             return true;
@@ -76,8 +76,8 @@ bool isSameArrangement(const Photos& a, Photos b) {
 
 TEST(StarterFamilies, AMirroredTurnedOrNudgedArrangementIsRecognised) {
     for (const auto& [file, sketch] : test::starters()) {
-        const Photos photos = photosOf(sketch);
-        Photos nudged = quarterTurned(mirrored(photos));
+        const Arrangement photos = arrangementOf(sketch);
+        Arrangement nudged = quarterTurned(mirrored(photos));
         nudged.boxes.front() = nudged.boxes.front().moved({Length::inches(0, 1, 8), {}});
         EXPECT_TRUE(isSameArrangement(photos, nudged)) << file;
     }
@@ -96,10 +96,10 @@ TEST(StarterFamilies, NoTwoSketchesAreOfOneFamily) {
 TEST(StarterFamilies, NoTwoOnPagesOfOneSizePlaceTheirPhotosAlike) {
     const auto starters = test::starters();
     for (auto a = starters.begin(); a != starters.end(); ++a) {
-        const Photos photos = photosOf(a->sketch);
+        const Arrangement photos = arrangementOf(a->sketch);
         for (auto b = a + 1; b != starters.end(); ++b) {
             if (photos.boxes.size() > 1 && a->sketch.page.size == b->sketch.page.size) {
-                EXPECT_FALSE(isSameArrangement(photos, photosOf(b->sketch)))
+                EXPECT_FALSE(isSameArrangement(photos, arrangementOf(b->sketch)))
                     << a->file << ", " << b->file;
             }
         }
