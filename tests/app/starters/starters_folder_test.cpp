@@ -17,6 +17,14 @@ TEST(StartersFolder, HoldsEveryStarterSketchInTheBuildTree) {
     }
 }
 
+TEST(StartersFolder, LiesInTheSharedFolderBesideAnInstalledProgram) {
+    const test::TemporaryFolder prefix;
+    const std::filesystem::path installed = prefix.path() / "share/matwright/starters";
+    std::filesystem::create_directories(installed);
+    std::filesystem::create_directories(prefix.path() / "bin");
+    EXPECT_EQ(startersFolder(prefix.path() / "bin"), installed);
+}
+
 TEST(StartersFolder, IsEmptyWhereTheProgramStandsAlone) {
     const test::TemporaryFolder alone;
     EXPECT_EQ(startersFolder(alone.path() / "bin"), std::filesystem::path());
