@@ -85,8 +85,8 @@ void TemplateDialog::lookForFindings() {
     });
     connect(&m_checks, &QFutureWatcherBase::finished, this, [this] {
         const int count = static_cast<int>(m_checks.result().size());
-        m_findings->setText(count == 1 ? tr("1 thing to look at: see &Checks")
-                                       : tr("%1 things to look at: see &Checks").arg(count));
+        m_findings->setText(count == 1 ? tr("1 thing to look at: see Chec&ks")
+                                       : tr("%1 things to look at: see Chec&ks").arg(count));
         m_findings->setVisible(count > 0);
     });
     const CheckSettings settings{m_settings.value().trimmerStep, m_settings.value().scale};
