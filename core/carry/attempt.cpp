@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: MIT
+#include "core/carry/attempt.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/carry/axis_task.h"
+#include "core/carry/judgement.h"
+#include "core/carry/on_page.h"
+#include "core/sketch/soundness.h"
+
+namespace matwright::carry {
+
+namespace {
+
+constexpr double nearlySame = 0.1;
+constexpr Length metricStep = Length::millimetres(1);
+constexpr Length inchStep = Length::inches(0, 1, 16);
+
+bool isMetric(const Sketch& sketch) {
+    return !sketch.pieces.empty() && std::ranges::all_of(sketch.pieces, [](const auto& entry) {
+        const Size size = entry.second.size;
+        return size.width.isMultipleOf(metricStep) && size.height.isMultipleOf(metricStep);
+    });
+}
+
+double areaInsideMargins(const PageSetup& setup) {
+    double area = 0;
+    for (const Rect& inside : insideMargins(setup)) {
+        area += inside.size().width.toInches() * inside.size().height.toInches();
+    }
+    return area;
+}
+
+double scaleBetween(const PageSetup& from, const PageSetup& to) {
+    // What was on a single page stays on one.
+    const double pagesAdded = to.doublePage && !from.doublePage ? 0.5 : 1;
+    const double scale = std::sqrt(areaInsideMargins(to) * pagesAdded / areaInsideMargins(from));
+    return std::abs(std::log(scale)) <= nearlySame ? 1 : scale;
+}
+
+// Round things and ornaments keep their proportions.
+bool keepsProportions(const Footprint& piece) {
+    return piece.oblique || piece.piece->kind == PieceKind::Embellishment ||
+           (std::holds_alternative<OvalShape>(piece.piece->shape) &&
+            piece.piece->size.width == piece.piece->size.height);
+}
+
+Size scaled(Size size, double factor, Length step) {
+    const auto side = [&](Length length) {
+        return factor == 1 ? length : std::max(length.scaledRounded(factor).roundedTo(step), step);
+    };
+    return {side(size.width), side(size.height)};
+}
+
+// The piece about its middle with another size.
+Piece resized(const Piece& piece, Size size) {
+    if (size == piece.size) {
+        return piece;
+    }
+    const Point middle = trimBox(piece).centreRoundedDown();
+    return withBox(
+        piece, Rect::at(middle - Point{size.width.halfRoundedDown(), size.height.halfRoundedDown()},
+                        size));
+}
+
+std::vector<Piece> wishedPieces(const Source& source, const std::vector<Size>& prints) {
+    std::vector<Piece> wished;
+    for (const Footprint& piece : source.pieces) {
+        wished.push_back(
+            keepsProportions(piece) && !piece.piece->printSize
+                ? resized(*piece.piece, scaled(piece.piece->size, source.scale, source.step))
+                : *piece.piece);
+    }
+    for (std::size_t c = 0; c < source.photos.size(); ++c) {
+        const Size trim = trimFrom(source.photos[c], prints[c], source.step);
+        for (const std::size_t i : source.photos[c].members) {
+            wished[i] = resized(wished[i], trim);
+            wished[i].printSize = prints[c];
+        }
+    }
+    return wished;
+}
+
+Length leastLength(const Piece& piece, Length length) {
+    switch (piece.kind) {
+        case PieceKind::PhotoSlot:
+            return std::min(length, std::max(Length::inches(1), length.scaledRounded(0.4)));
+        case PieceKind::Title:
+        case PieceKind::Journaling:
+            return std::min(length, Length::inches(0, 3, 4));
+        default:
+            return std::min(length, Length::inches(0, 1, 4));
+    }
+}
+
+// Strips are thin on purpose, and a line of lettering has its height.
+double stretchWeight(const Piece& piece, Length length) {
+    const Length other = std::max(piece.size.width, piece.size.height);
+    const bool thin = length < other && length <= Length::inches(2, 1, 2);
+    if (piece.kind == PieceKind::Strip && thin) {
+        return 10;
+    }
+    return piece.kind == PieceKind::Title && thin ? 3 : 1;
+}
+
+Wish wishFor(const Footprint& before, const Piece& wished, Axis axis) {
+    const Footprint after = footprint(before.id, wished);
+    const Interval trim = along(after.trim, axis);
+    const Interval outer = along(after.outer, axis);
+    Wish wish;
+    wish.length = trim.length();
+    wish.lowBorder = trim.low - outer.low;
+    wish.highBorder = outer.high - trim.high;
+    wish.least = leastLength(wished, wish.length);
+    wish.weight = stretchWeight(wished, wish.length);
+    if (after.oblique) {
+        wish.firmness = Wish::Firmness::Fixed;
+        return wish;
+    }
+    wish.firmness = keepsProportions(before) ? Wish::Firmness::Firm
+                    : wished.printSize       ? Wish::Firmness::Photo
+                                             : Wish::Firmness::Free;
+    if (wished.printSize) {
+        const bool swapped = wished.rotation.toMillidegrees() % 180'000 != 0;
+        wish.longest = along(*wished.printSize, swapped ? across(axis) : axis);
+    }
+    return wish;
+}
+
+std::vector<Interval> settledAlong(const Source& source, const std::vector<Piece>& wished,
+                                   Axis axis) {
+    AxisTask task{axis, source.pieces, source.relations, source.sketch.page, source.to,
+                  {},   source.step};
+    for (std::size_t i = 0; i < wished.size(); ++i) {
+        task.wishes.push_back(wishFor(source.pieces[i], wished[i], axis));
+    }
+    return settled(task);
+}
+
+Piece placed(const Piece& wished, const Rect& trim) {
+    Piece piece = wished;
+    if (!wished.rotation.isQuarterTurn()) {
+        const Rect now = footprint({}, wished).trim;
+        piece.place = piece.place + (trim.topLeft() - now.topLeft());
+        return piece;
+    }
+    if (wished.rotation.toMillidegrees() % 180'000 == 0) {
+        return withBox(piece, trim);
+    }
+    const Size size = trim.size().turned();
+    const Point place = {(trim.left() + trim.right() - size.width).halfRoundedDown(),
+                         (trim.top() + trim.bottom() - size.height).halfRoundedDown()};
+    return withBox(piece, Rect::at(place, size));
+}
+
+}  // namespace
+
+Source::Source(const Sketch& carried, const PageSetup& target)
+    : sketch(carried),
+      to(target),
+      pieces(footprints(carried)),
+      relations(relationsOf(pieces, carried.page)),
+      photos(photoClasses(pieces)),
+      scale(scaleBetween(carried.page, target)),
+      step(isMetric(carried) ? metricStep : inchStep) {}
+
+Attempt attempt(const Source& source, const std::vector<Size>& prints) {
+    const std::vector<Piece> wished = wishedPieces(source, prints);
+    const std::vector<Interval> x = settledAlong(source, wished, Axis::X);
+    const std::vector<Interval> y = settledAlong(source, wished, Axis::Y);
+    Attempt result;
+    result.sketch = source.sketch;
+    result.sketch.page = source.to;
+    for (std::size_t i = 0; i < wished.size(); ++i) {
+        const bool wasOn = surface(source.sketch.page).contains(source.pieces[i].outer);
+        const Piece piece = placed(wished[i], {x[i], y[i]});
+        result.sketch.pieces.at(source.pieces[i].id) =
+            wasOn ? broughtOnPage(piece, surface(source.to), source.step) : piece;
+    }
+    judge(source, result);
+    return result;
+}
+
+Attempt bestAttempt(const Source& source) {
+    std::vector<std::vector<Size>> choices;
+    std::vector<Size> prints;
+    std::vector<Size> same;
+    for (const PhotoClass& photos : source.photos) {
+        choices.push_back(printChoices(photos, source.scale));
+        prints.push_back(choices.back().front());
+        same.push_back(photos.print);
+    }
+    Attempt best = attempt(source, prints);
+    if (prints != same) {
+        if (Attempt kept = attempt(source, same); kept.cost < best.cost) {
+            best = std::move(kept);
+            prints = same;
+        }
+    }
+    constexpr int rounds = 2;
+    for (int round = 0; round < rounds; ++round) {
+        for (std::size_t c = 0; c < choices.size(); ++c) {
+            for (const Size& print : choices[c]) {
+                std::vector<Size> other = prints;
+                other[c] = print;
+                if (other == prints) {
+                    continue;
+                }
+                if (Attempt tried = attempt(source, other); tried.cost < best.cost) {
+                    best = std::move(tried);
+                    prints = std::move(other);
+                }
+            }
+        }
+    }
+    return best;
+}
+
+}  // namespace matwright::carry

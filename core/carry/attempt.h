@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "core/carry/photo_class.h"
+#include "core/carry/relation.h"
+
+namespace matwright::carry {
+
+// What is carried, worked out once.
+struct Source {
+    Source(const Sketch& carried, const PageSetup& target);
+
+    const Sketch& sketch;
+    const PageSetup& to;
+    std::vector<Footprint> pieces;
+    std::vector<Relation> relations;
+    std::vector<PhotoClass> photos;
+    // How much longer things become, judged by the areas inside the margins; 1 where that is nearly
+    // so, because a design need not change for a sliver.
+    double scale = 1;
+    Length step;  // 1 mm where the sketch is measured in whole millimetres, else 1/16 in
+};
+
+// The sketch carried with one choice of prints, and how good that is.
+struct Attempt {
+    Sketch sketch;
+    std::vector<std::size_t> lost;  // indices of relations
+    double cost = 0;                // 0 would be perfect
+};
+// `prints` are one a class of photos.
+Attempt attempt(const Source& source, const std::vector<Size>& prints);
+
+// The attempt with the least cost that a search from the nearest prints finds, a class at a time.
+Attempt bestAttempt(const Source& source);
+
+}  // namespace matwright::carry

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/carry/footprint.h"
+
+namespace matwright::carry {
+
+// The piece moved, and where it is too large made smaller, until its outermost outline lies on the
+// surface. Trims get smaller in their prints; sides go down to the step.
+Piece broughtOnPage(Piece piece, const Rect& surface, Length step);
+
+}  // namespace matwright::carry
