@@ -8,7 +8,10 @@
 #include <functional>
 #include <stop_token>
 #include <string>
+#include <string_view>
 #include <vector>
+
+#include "core/sketchfile/sketch_file.h"
 
 namespace matwright {
 
@@ -59,8 +62,10 @@ struct FolderScan {
 
 struct ScanOptions {
     // Only names that end so.
-    std::string suffix = ".sketch.svg";
+    std::string suffix = sketchFileSuffix;
     std::stop_token stop;
+    // Larger files are named as a problem instead.
+    std::uint64_t maxBytes = maxSketchFileBytes;
     // Called now and then with the number of files found so far.
     std::function<void(std::size_t)> progress;
     // Deeper folders are named as a problem.
@@ -69,16 +74,15 @@ struct ScanOptions {
 
 // Walks a folder and everything below it; reads names only.
 // - Names that begin with '.' are left out, files and folders.
-// - Plain files only: a pipe, socket or device with the suffix is named as a problem, and never
-//   opened.
-// - A link to a file counts as that file. A link to a folder is walked like a folder unless that
-//   folder was walked already or is above the link: then it is named as a problem. So every folder
-//   is walked once, and no loop is entered.
-// - A dead link, a folder that may not be read and a file above the size limit of sketch files are
-//   named as problems; a file or folder that vanishes during the walk counts as gone.
-// - Two files that are one by a link are both given.
-// Never throws and never fails as a whole: where the folder itself cannot be read, that is the one
-// problem, and "" is in `unread`.
+// - Plain files only: a pipe, socket or device with the suffix is named as a problem and never
+//   opened, as is a file above the size limit.
+// - A link to a file counts as that file. A link to a folder is walked like a folder, after all
+//   folders that are no links; where the folder it names was walked already or lies above it, it is
+//   named as a problem instead. So every folder is walked once, and no circle is entered.
+// - A dead link with the suffix, a link that leads to itself and a folder that may not be read are
+//   named as problems; a file or sub-folder that vanishes during the walk counts as gone.
+// Never throws and never fails as a whole. Where the folder itself is missing, cannot be read or is
+// taken away during the walk, that is a problem with an empty path, and "" is in `unread`.
 FolderScan scanFolder(const std::filesystem::path& folder, const ScanOptions& options = {});
 
 }  // namespace matwright

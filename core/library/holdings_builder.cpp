@@ -71,6 +71,15 @@ bool HoldingsBuilder::isBefore(const Item& a, const Item& b) const {
     return keys.substr(a.key, a.keyEnd - a.key) < keys.substr(b.key, b.keyEnd - b.key);
 }
 
+ContentKey HoldingsBuilder::fingerprint() const {
+    std::string keys = contentKeyOf(m_packed).text();
+    for (const Item& item : m_items) {
+        keys += std::to_string(item.family);
+        keys += ' ';
+    }
+    return contentKeyOf(keys);
+}
+
 std::shared_ptr<const Holdings> HoldingsBuilder::build() {
     std::ranges::sort(m_items, [this](const Item& a, const Item& b) { return isBefore(a, b); });
     auto inside = std::make_unique<Holdings::Inside>();

@@ -21,6 +21,9 @@ class HoldingsBuilder {
     bool add(const PackedEntry& entry, int family);
     std::size_t size() const { return m_items.size(); }
 
+    // Equal for the same entries added in the same order.
+    ContentKey fingerprint() const;
+
     std::shared_ptr<const Holdings> build();
 
   private:

@@ -45,7 +45,7 @@ void unpackFacts(std::string_view bytes, EntryView& view, bool& good) {
     good = good && !unpacker.failed() && unpacker.atEnd();
 }
 
-void unpackLabels(std::string_view bytes, EntryView& view, bool& good) {
+void unpackLabelsInto(std::string_view bytes, EntryView& view, bool& good) {
     view.tags.clear();
     view.favourite = false;
     view.labelsNote = {};
@@ -65,6 +65,14 @@ void unpackLabels(std::string_view bytes, EntryView& view, bool& good) {
         view.tags.push_back(unpacker.text());
     }
     good = good && !unpacker.failed() && unpacker.atEnd();
+}
+
+Labels labelsOf(const EntryView& view) {
+    return {{view.tags.begin(), view.tags.end()},
+            view.favourite,
+            std::string(view.labelsNote),
+            view.useCount,
+            view.lastUsed};
 }
 
 std::string nameFor(std::string_view name, std::string_view path) {
@@ -120,6 +128,14 @@ std::string packedLabels(const Labels& labels) {
     return bytes;
 }
 
+bool unpackLabels(std::string_view bytes, Labels& labels) {
+    EntryView view;
+    bool good = true;
+    unpackLabelsInto(bytes, view, good);
+    labels = labelsOf(view);
+    return good;
+}
+
 void appendPacked(const PackedEntry& entry, std::string& to) {
     Packer packer(to);
     packer.text(entry.path);
@@ -140,7 +156,7 @@ bool unpack(std::string_view packed, EntryView& view) {
     const std::string_view labels = unpacker.text();
     bool good = hasKey && !unpacker.failed() && unpacker.atEnd();
     unpackFacts(facts, view, good);
-    unpackLabels(labels, view, good);
+    unpackLabelsInto(labels, view, good);
     return good;
 }
 
@@ -165,11 +181,7 @@ LibraryEntry entryOf(const EntryView& view) {
                    view.prints,
                    view.titles,
                    view.journalings};
-    entry.labels = {{view.tags.begin(), view.tags.end()},
-                    view.favourite,
-                    std::string(view.labelsNote),
-                    view.useCount,
-                    view.lastUsed};
+    entry.labels = labelsOf(view);
     return entry;
 }
 

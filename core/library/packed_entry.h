@@ -17,6 +17,8 @@ namespace matwright {
 // Facts and labels as bytes: what the index file keeps of a sketch and what Holdings are made of.
 std::string packedFacts(const SketchFacts& facts);
 std::string packedLabels(const Labels& labels);
+// False where the bytes are not what packedLabels() gives.
+bool unpackLabels(std::string_view bytes, Labels& labels);
 
 // A whole entry: its file, then its facts, then its labels. Labels may be empty, for none.
 struct PackedEntry {
