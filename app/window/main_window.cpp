@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 
 #include <QCloseEvent>
+#include <QDialog>
 #include <QDir>
 #include <QDockWidget>
 #include <QMenuBar>
@@ -13,11 +14,12 @@
 #include <utility>
 
 #include "app/canvas/canvas.h"
+#include "app/files/paths.h"
 #include "app/panels/checks_panel.h"
 #include "app/panels/page_panel.h"
 #include "app/panels/piece_panel.h"
 #include "app/panels/tray_panel.h"
-#include "app/printing/template_dialog.h"
+#include "app/printing/template_part.h"
 #include "app/window/arrange_actions.h"
 #include "app/window/edit_actions.h"
 #include "app/window/file_actions.h"
@@ -49,14 +51,14 @@ void hideBehindTabs(const QDockWidget& dock, QWidget& panel) {
 
 }  // namespace
 
-MainWindow::MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions)
+MainWindow::MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions,
+                       QString partsFolder)
     : m_work(work),
       m_settings(settings),
-      m_questions(questions),
+      m_partsFolder(std::move(partsFolder)),
       m_status(new StatusLine(*statusBar())),
       m_workplace{work.session, settings, questions,
                   [this](const QString& sentence) { m_status->say(sentence); }} {
-    setWindowIcon(programIcon());
     makeCentre();
     makeDocks();
     makeActions();
@@ -105,6 +107,11 @@ QDockWidget* MainWindow::addDock(const QString& name, const QString& title,
     return dock;
 }
 
+void MainWindow::comeAlive() {
+    fillDocks();
+    setWindowIcon(programIcon());
+}
+
 void MainWindow::fillDocks() {
     auto* tray = new TrayPanel(m_settings);
     connect(tray, &TrayPanel::placeRequested, m_canvas, &Canvas::place);
@@ -127,7 +134,7 @@ void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);
     if (!std::exchange(m_isPainted, true)) {
         // Not 0, which would still come before the painted window is shown.
-        QTimer::singleShot(1, this, &MainWindow::fillDocks);
+        QTimer::singleShot(1, this, &MainWindow::comeAlive);
     }
 }
 
@@ -198,10 +205,15 @@ void MainWindow::connectParts() {
 
 void MainWindow::showTemplate() {
     finishTyping();
+    const auto part = openPart<TemplatePart>(m_partsFolder, QStringLiteral("template"));
+    if (!part) {
+        m_workplace.questions.tell(tr("Templates cannot be made"), shownText(part.error()));
+        return;
+    }
     const QString name = QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName());
-    auto* dialog = new TemplateDialog(m_work.session.sketch(), m_settings, name, this);
+    QDialog* dialog = (*part)->makeWindow(m_work.session.sketch(), m_settings, name,
+                                          [this] { showDock(*m_checksDock); }, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &TemplateDialog::checksRequested, this, [this] { showDock(*m_checksDock); });
     dialog->open();
 }
 

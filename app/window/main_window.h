@@ -4,6 +4,7 @@
 #include <QMainWindow>
 
 #include "app/files/open_work.h"
+#include "app/parts/parts.h"
 #include "app/window/workplace.h"
 
 class QDockWidget;
@@ -27,13 +28,14 @@ class MainWindow final : public QMainWindow {
 
   public:
     // All of them outlive the window.
-    MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions);
+    MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions,
+               QString partsFolder = standardPartsFolder());
 
     Canvas& canvas() { return *m_canvas; }
     FileFlow& files() { return *m_files; }
     StatusLine& statusLine() { return *m_status; }
 
-    // Opens the template dialog, without waiting for it.
+    // Opens the template window, without waiting for it; tells where that part is missing.
     void showTemplate();
 
   protected:
@@ -44,8 +46,9 @@ class MainWindow final : public QMainWindow {
     void makeCentre();
     void makeDocks();
     QDockWidget* addDock(const QString& name, const QString& title, Qt::DockWidgetArea area);
-    // The panels come right after the first paint, so that the window is there sooner; their docks
-    // hold the room for them.
+    // What comes right after the first paint, so that the window is there sooner: the panels (their
+    // docks hold the room for them), the window's icon.
+    void comeAlive();
     void fillDocks();
     void makeActions();
     void makeMenus();
@@ -61,7 +64,7 @@ class MainWindow final : public QMainWindow {
 
     OpenWork& m_work;
     SettingsStore& m_settings;
-    Questions& m_questions;
+    const QString m_partsFolder;
     StatusLine* m_status;
     Workplace m_workplace;
     Canvas* m_canvas = nullptr;

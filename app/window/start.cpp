@@ -12,6 +12,8 @@
 #include <string_view>
 
 #include "app/files/open_work.h"
+#include "app/parts/parts.h"
+#include "app/printing/template_part.h"
 #include "app/settings/theme.h"
 #include "app/window/dialog_questions.h"
 #include "app/window/file_flow.h"
@@ -25,6 +27,11 @@ QCommandLineOption leaveOption() {
             QStringLiteral("Close again as soon as the window is painted, to time the start.")};
 }
 
+QCommandLineOption checkPartsOption() {
+    return {QStringLiteral("check-parts"),
+            QStringLiteral("Look that all that is opened later is there, say so, and leave.")};
+}
+
 void describe(QCommandLineParser& parser) {
     parser.setApplicationDescription(
         QStringLiteral("Block out a scrapbook page sketch and make a template of it that is true "
@@ -32,6 +39,7 @@ void describe(QCommandLineParser& parser) {
     parser.addHelpOption();
     parser.addVersionOption();
     parser.addOption(leaveOption());
+    parser.addOption(checkPartsOption());
     parser.addPositionalArgument(QStringLiteral("sketch"),
                                  QStringLiteral("A sketch file (.sketch.svg) to open."),
                                  QStringLiteral("[sketch]"));
@@ -50,13 +58,20 @@ bool hasDisplay(std::span<char*> arguments) {
            hasArgument(arguments, {"-platform", "--platform"});
 }
 
-// Answers --help and --version without a display; never returns.
-[[noreturn]] void answerAndLeave(int& argc, char** argv) {
+// The exit code of --check-parts.
+int checkParts() {
+    const auto part = openPart<TemplatePart>(standardPartsFolder(), QStringLiteral("template"));
+    std::puts(part ? "All parts are there." : part.error().text().c_str());
+    return part ? 0 : 1;
+}
+
+// Answers --help, --version and --check-parts without a display; gives the exit code.
+int answer(int& argc, char** argv) {
     const QCoreApplication core(argc, argv);
     QCommandLineParser parser;
     describe(parser);
-    parser.process(core);
-    std::exit(0);  // not reached: process() has left
+    parser.process(core);  // leaves by itself for the first two
+    return checkParts();
 }
 
 // Ends the event loop once the window has been painted for the first time.
@@ -104,8 +119,9 @@ int startDesktop(int argc, char** argv) {
     QCoreApplication::setApplicationName(QStringLiteral("matwright"));
     QCoreApplication::setApplicationVersion(QStringLiteral(MATWRIGHT_VERSION));
     const std::span arguments(argv, static_cast<std::size_t>(argc));
-    if (hasArgument(arguments, {"--help", "-h", "--help-all", "--version", "-v"})) {
-        answerAndLeave(argc, argv);
+    if (hasArgument(arguments,
+                    {"--help", "-h", "--help-all", "--version", "-v", "--check-parts"})) {
+        return answer(argc, argv);
     }
     if (!hasDisplay(arguments)) {
         std::fputs(

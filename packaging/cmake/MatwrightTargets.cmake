@@ -1,6 +1,12 @@
 # How this project declares its targets: one library a folder, warnings as one interface target.
 set(CMAKE_CXX_EXTENSIONS OFF)
 set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+if(MATWRIGHT_APP)
+    # The same libraries go into the programs and into the parts that are opened later. What a part
+    # shares with the program is the program's, so nothing exists twice (ENABLE_EXPORTS there).
+    set(CMAKE_POSITION_INDEPENDENT_CODE ON)
+    add_compile_options($<$<CONFIG:Release>:-fno-semantic-interposition>)
+endif()
 
 add_library(matwright_flags INTERFACE)
 target_compile_features(matwright_flags INTERFACE cxx_std_23)
@@ -27,6 +33,23 @@ function(matwright_library name)
     list(TRANSFORM ARG_DEPENDS REPLACE "^core_" "matwright_core_")
     list(TRANSFORM ARG_DEPENDS REPLACE "^app_" "matwright_app_")
     target_link_libraries(matwright_${name} PUBLIC matwright_flags ${ARG_DEPENDS} PRIVATE ${ARG_LINKS})
+endfunction()
+
+# matwright_part(name SOURCES ... LINKS ...): a part of the program in a library of its own that is
+# opened on first use (app/parts), as build/lib/matwright/libmatwright-NAME.so; installed alike.
+set(MATWRIGHT_PARTS_DIR ${CMAKE_INSTALL_LIBDIR}/matwright)
+configure_file(${CMAKE_CURRENT_LIST_DIR}/part.json.in ${PROJECT_BINARY_DIR}/parts/part.json)
+function(matwright_part name)
+    cmake_parse_arguments(PARSE_ARGV 1 ARG "" "" "SOURCES;LINKS")
+    set(target matwright_part_${name})
+    add_library(${target} MODULE ${ARG_SOURCES})
+    list(TRANSFORM ARG_LINKS REPLACE "^app_" "matwright_app_")
+    target_include_directories(${target} PRIVATE ${PROJECT_BINARY_DIR}/parts)
+    target_link_libraries(${target} PRIVATE matwright_flags ${ARG_LINKS})
+    set_target_properties(${target} PROPERTIES
+        PREFIX libmatwright- OUTPUT_NAME ${name} AUTOMOC_MOC_OPTIONS "-I${PROJECT_BINARY_DIR}/parts"
+        LIBRARY_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/${MATWRIGHT_PARTS_DIR})
+    install(TARGETS ${target} LIBRARY DESTINATION ${MATWRIGHT_PARTS_DIR})
 endfunction()
 
 # matwright_test(name SOURCES ... LINKS ...): one GoogleTest program; every test is its own ctest case.

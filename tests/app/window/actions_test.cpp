@@ -295,6 +295,14 @@ TEST_F(Actions, OpenTheirDialogsWithoutWaiting) {
     }
 }
 
+TEST_F(Actions, SayWhereThePartForTemplatesIsMissing) {
+    MainWindow bare(work, settings, questions, inFolder("no parts"));
+    bare.showTemplate();
+    EXPECT_EQ(bare.findChild<QDialog*>(), nullptr);
+    ASSERT_TRUE(questions.wasAsked(QStringLiteral("tell Templates cannot be made: ")));
+    EXPECT_TRUE(questions.asked.constLast().contains(QStringLiteral("Install Matwright again")));
+}
+
 void collect(const QMenu& menu, std::vector<const QMenu*>& out) {
     out.push_back(&menu);
     for (const QAction* entry : menu.actions()) {

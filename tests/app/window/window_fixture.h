@@ -5,6 +5,7 @@
 
 #include <QAction>
 #include <QCoreApplication>
+#include <QMenu>
 #include <QTemporaryDir>
 
 #include "app/canvas/canvas.h"
@@ -65,7 +66,7 @@ class WindowTest : public testing::Test {
     SettingsStore settings{m_folder.filePath(QStringLiteral("settings.ini"))};
     ScriptedQuestions questions;
     OpenWork work{files, m_folder.filePath(QStringLiteral("recovery"))};
-    MainWindow window{work, settings, questions};
+    MainWindow window{work, settings, questions, QStringLiteral(PARTS_FOLDER)};
 };
 
 }  // namespace matwright::app
