@@ -50,4 +50,8 @@ std::vector<Piece> fromMime(const QMimeData* mime) {
     return {};
 }
 
+bool mayHoldPieces(const QMimeData* mime) {
+    return mime && (mime->hasFormat(piecesMimeType) || mime->hasFormat(svgMimeType));
+}
+
 }  // namespace matwright::app

@@ -20,4 +20,8 @@ QMimeData* toMime(const std::vector<Piece>& pieces);
 // `mime` may be null. Reads an image/svg+xml only where it is a sketch file.
 std::vector<Piece> fromMime(const QMimeData* mime);
 
+// Whether it is worth trying: false where there are certainly no pieces. Looks at the formats only,
+// so that nothing is fetched from another program. `mime` may be null.
+bool mayHoldPieces(const QMimeData* mime);
+
 }  // namespace matwright::app

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/autosave.h"
 
+#include <utility>
+
 #include "app/files/paths.h"
 
 namespace matwright::app {
@@ -60,8 +62,12 @@ Result<void> Autosave::writeNow() {
     m_quiet.stop();
     m_latest.stop();
     m_writer.waitForDone();
-    return m_session.isClean() ? Result<void>()
-                               : m_place.write(m_session.sketch(), m_document.path());
+    if (m_session.isClean()) {
+        return {};
+    }
+    auto written = m_place.write(m_session.sketch(), m_document.path());
+    finishWriting(written);
+    return written;
 }
 
 void Autosave::discard() {
@@ -69,13 +75,21 @@ void Autosave::discard() {
     m_latest.stop();
     m_writer.waitForDone();
     m_place.clear();
+    beSafe();
 }
 
 void Autosave::finishWriting(const Result<void>& written) {
-    if (!written && !m_hasFailed) {
+    if (written || m_session.isClean()) {
+        beSafe();
+    } else if (!std::exchange(m_hasFailed, true)) {
         emit failed(shownText(written.error()));
     }
-    m_hasFailed = !written;
+}
+
+void Autosave::beSafe() {
+    if (std::exchange(m_hasFailed, false)) {
+        emit safeAgain();
+    }
 }
 
 }  // namespace matwright::app

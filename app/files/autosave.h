@@ -36,13 +36,17 @@ class Autosave final : public QObject {
     void discard();
 
   signals:
-    // The copy could not be written; told once, until a write succeeds again.
+    // The copy could not be written, so unsaved work is not kept safe; told once, until
+    // safeAgain().
     void failed(const QString& sentence);
+    // After failed(): a copy was written, or there is no unsaved work any more.
+    void safeAgain();
 
   private:
     void noteChange(const Change& change);
     void startWriting();
     void finishWriting(const Result<void>& written);
+    void beSafe();
 
     Session& m_session;
     const SketchDocument& m_document;

@@ -97,6 +97,14 @@ QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     return isPressable(type) ? size.expandedTo({smallestControl, smallestControl}) : size;
 }
 
+int ThemeStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                          QStyleHintReturn* result) const {
+    // Its tick and cross are coloured for light grounds only, and say less than the words.
+    return hint == SH_DialogButtonBox_ButtonsHaveIcons
+               ? 0
+               : QProxyStyle::styleHint(hint, option, widget, result);
+}
+
 int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                             const QWidget* widget) const {
     switch (metric) {

@@ -9,8 +9,8 @@ class QApplication;
 
 namespace matwright::app {
 
-// Fusion with a clear focus mark, edges that can be seen in both themes, and no control lower or
-// narrower than 24 px.
+// Fusion with a clear focus mark, edges that can be seen in both themes, words only on the buttons
+// of dialogs, and no control lower or narrower than 24 px.
 class ThemeStyle final : public QProxyStyle {
     Q_OBJECT
 
@@ -23,6 +23,9 @@ class ThemeStyle final : public QProxyStyle {
                             QPainter* painter, const QWidget* widget = nullptr) const override;
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
                            const QWidget* widget) const override;
+    int styleHint(StyleHint hint, const QStyleOption* option = nullptr,
+                  const QWidget* widget = nullptr,
+                  QStyleHintReturn* result = nullptr) const override;
     int pixelMetric(PixelMetric metric, const QStyleOption* option,
                     const QWidget* widget) const override;
     QIcon standardIcon(StandardPixmap which, const QStyleOption* option,

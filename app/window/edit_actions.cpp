@@ -21,6 +21,7 @@ namespace {
 QAction* historyAction(QAction* action, const QString& shortText, const QString& iconName,
                        const QList<QKeySequence>& keys) {
     action->setIconText(shortText);
+    setLastingName(*action, shortText);
     action->setIcon(lineIcon(iconName));
     action->setIconVisibleInMenu(false);
     action->setShortcuts(keys);
@@ -87,6 +88,13 @@ EditActions::EditActions(Workplace workplace, QObject* parent)
       m_workplace(std::move(workplace)) {
     connect(&m_workplace.session, &Session::changed, this, &EditActions::updateEnabled);
     updateEnabled();
+    paste->setEnabled(false);
+    connect(QGuiApplication::clipboard(), &QClipboard::dataChanged, this,
+            &EditActions::lookAtClipboard);
+}
+
+void EditActions::lookAtClipboard() {
+    paste->setEnabled(mayHoldPieces(QGuiApplication::clipboard()->mimeData()));
 }
 
 void EditActions::addTo(QMenu& menu) {

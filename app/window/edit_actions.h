@@ -17,6 +17,9 @@ class EditActions final : public QObject {
     EditActions(Workplace workplace, QObject* parent);
 
     void addTo(QMenu& menu);
+    // Looks what the clipboard holds, which may mean asking another program; it is looked at again
+    // whenever it changes. Until the first look there counts as nothing to paste.
+    void lookAtClipboard();
 
     QAction* const undo;
     QAction* const redo;

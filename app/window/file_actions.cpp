@@ -43,8 +43,9 @@ FileActions::FileActions(FileFlow& flow, SettingsStore& settings, QWidget& windo
       m_flow(flow),
       m_settings(settings),
       m_recentMenu(new QMenu(tr("Open &recent"), &window)) {
+    setListsFiles(*m_recentMenu);
     connect(quit, &QAction::triggered, &window, &QWidget::close);
-    connect(recovered, &QAction::triggered, this, [&flow] { flow.offerRecoveredWork(); });
+    connect(recovered, &QAction::triggered, this, [&flow] { flow.lookForRecoveredWork(); });
     // Later, because it is often an entry of that menu that changes the list.
     connect(&settings, &SettingsStore::changed, this, &FileActions::fillRecentMenu,
             Qt::QueuedConnection);

@@ -87,19 +87,26 @@ bool FileFlow::saveTo(const QString& path) {
     finishTyping();
     const auto saved = m_document.saveAs(path);
     if (!saved) {
-        const auto kept = m_autosave.writeNow();
-        const QString rest =
-            kept ? tr("The sketch is still open and unsaved, and a recovery copy of it is kept. "
-                      "Try another folder with Save as.")
-                 : tr("The sketch is still open and unsaved, but no recovery copy could be kept. "
-                      "Leave this window open and try another folder with Save as.");
         m_workplace.questions.tell(tr("The sketch could not be saved"),
-                                   shownText(saved.error()) + u'\n' + rest);
+                                   shownText(saved.error()) + u'\n' + whatIsLeft());
         return false;
     }
     rememberFile(m_workplace.settings, m_document.path());
     m_workplace.say(tr("Saved as %1.").arg(QFileInfo(m_document.path()).fileName()));
     return true;
+}
+
+QString FileFlow::whatIsLeft() {
+    if (m_workplace.session.isClean()) {
+        return tr(
+            "The sketch is still open and nothing in it is lost. Try another folder with "
+            "Save as.");
+    }
+    return m_autosave.writeNow()
+               ? tr("The sketch is still open and unsaved, and a recovery copy of it is kept. "
+                    "Try another folder with Save as.")
+               : tr("The sketch is still open and unsaved, but no recovery copy could be kept. "
+                    "Leave this window open and try another folder with Save as.");
 }
 
 bool FileFlow::mayLeave() {
@@ -143,6 +150,13 @@ bool FileFlow::offerRecoveredWork() {
         }
     }
     return !abandoned.empty();
+}
+
+void FileFlow::lookForRecoveredWork() {
+    if (!offerRecoveredWork()) {
+        m_workplace.say(
+            tr("There is no recovered work: no session ended before its work was saved."));
+    }
 }
 
 bool FileFlow::openRecovered(AbandonedWork work) {

@@ -33,6 +33,8 @@ class FileFlow final : public QObject {
     // Offers what crashed sessions left, one after the other, until one is opened. False where
     // there was nothing to offer.
     bool offerRecoveredWork();
+    // The same when a person asked for it: says so where there is nothing.
+    void lookForRecoveredWork();
 
     // The folder a file dialog begins in: the document's, else that of the last file, else the
     // person's documents.
@@ -40,6 +42,8 @@ class FileFlow final : public QObject {
 
   private:
     bool saveTo(const QString& path);
+    // After a failed save: where the work is now; makes a recovery copy of unsaved work.
+    QString whatIsLeft();
     bool openRecovered(AbandonedWork work);
 
     Workplace m_workplace;

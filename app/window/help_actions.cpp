@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QMessageBox>
 
+#include "app/canvas/page_keys.h"
 #include "app/window/new_action.h"
 #include "app/window/shortcuts_dialog.h"
 
@@ -20,15 +21,20 @@ QString plain(QString text) {
     return text;
 }
 
+QString nameOf(const QAction& action) {
+    const QString lasting = lastingName(action);
+    return lasting.isEmpty() ? plain(action.text()) : lasting;
+}
+
 void addCommandsOf(const QMenu& menu, const QString& names, const QString& keys,
                    QList<ShortcutLine>& out) {
     for (const QAction* action : menu.actions()) {
         const QString way = keys + QStringLiteral(", ") + mnemonicOf(action->text());
-        if (const QMenu* inner = action->menu()) {
+        if (const QMenu* inner = action->menu(); inner && !listsFiles(*inner)) {
             addCommandsOf(*inner, names + plain(action->text()) + QStringLiteral(": "), way, out);
         } else if (!action->isSeparator()) {
             const QString shortcut = action->shortcut().toString(QKeySequence::NativeText);
-            out.append({names + plain(action->text()), shortcut.isEmpty() ? way : shortcut});
+            out.append({names + nameOf(*action), shortcut.isEmpty() ? way : shortcut});
         }
     }
 }
@@ -40,6 +46,10 @@ QList<ShortcutLine> shortcutsOf(const QMenuBar& bar) {
     for (const QAction* top : bar.actions()) {
         addCommandsOf(*top->menu(), plain(top->text()) + QStringLiteral(": "),
                       QStringLiteral("Alt+") + mnemonicOf(top->text()), lines);
+    }
+    for (const PageKey& key : pageKeys()) {
+        lines.append(
+            {QCoreApplication::translate("HelpActions", "On the page: ") + key.effect, key.keys});
     }
     return lines;
 }

@@ -30,8 +30,9 @@ struct ShortcutLine {
     QString command;  // "Edit: Undo"
     QString keys;
 };
-// Every command of the menus in their order, with its keys, or the way through the menus
-// ("Alt+V, Z") where it has none.
+// Every command of the menus in their order under its lasting name, with its keys, or the way
+// through the menus ("Alt+V, Z") where it has none; then what the page itself answers to. Menus
+// that list files are one line.
 QList<ShortcutLine> shortcutsOf(const QMenuBar& bar);
 
 }  // namespace matwright::app

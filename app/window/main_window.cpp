@@ -5,6 +5,7 @@
 #include <QDialog>
 #include <QDir>
 #include <QDockWidget>
+#include <QHBoxLayout>
 #include <QMenuBar>
 #include <QScreen>
 #include <QStatusBar>
@@ -37,7 +38,7 @@ namespace {
 
 const QString geometryKey = QStringLiteral("geometry");
 const QString docksKey = QStringLiteral("docks");
-constexpr int docksVersion = 1;  // count up when docks or toolbars change
+constexpr int docksVersion = 2;  // count up when docks or toolbars change
 
 // A dock behind another tab counts as shown for Qt, only outside the window: Tab would go through
 // everything in it unseen.
@@ -109,6 +110,7 @@ QDockWidget* MainWindow::addDock(const QString& name, const QString& title,
 
 void MainWindow::comeAlive() {
     fillDocks();
+    m_editActions->lookAtClipboard();
     setWindowIcon(programIcon());
 }
 
@@ -180,10 +182,26 @@ void MainWindow::makeToolBar() {
     m_toolActions->addTo(*bar);
     bar->addSeparator();
     bar->addActions({m_viewActions->fitPage, m_viewActions->zoomIn, m_viewActions->zoomOut});
-    auto* space = new QWidget;
-    space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    bar->addWidget(space);
-    bar->addWidget(new NextStepButton(*m_fileActions->makeTemplate, QStringLiteral("template")));
+    addNextStepBar();
+}
+
+void MainWindow::addNextStepBar() {
+    QToolBar* bar = addToolBar(tr("Next step"));
+    bar->setObjectName(QStringLiteral("next-step"));
+    bar->setMovable(false);
+    bar->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+    bar->setIconSize({24, 24});
+    // A bar that has too little room still shows its first widget, and this is the only one.
+    auto* room = new QWidget;
+    auto* row = new QHBoxLayout(room);
+    row->setContentsMargins({});
+    row->addStretch(1);
+    auto* button = new NextStepButton(*m_fileActions->makeTemplate, QStringLiteral("template"));
+    button->setIconSize(bar->iconSize());
+    button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+    row->addWidget(button);
+    room->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    bar->addWidget(room);
 }
 
 void MainWindow::connectParts() {
@@ -197,7 +215,10 @@ void MainWindow::connectParts() {
     connect(m_canvas, &Canvas::contextMenuWanted, this, &MainWindow::showContextMenu);
     connect(m_canvas, &Canvas::pieceActivated, this, &MainWindow::showPiece);
     connect(m_status, &StatusLine::checksRequested, this, [this] { showDock(*m_checksDock); });
-    connect(&m_work.autosave, &Autosave::failed, m_status, &StatusLine::say);
+    connect(&m_work.autosave, &Autosave::failed, m_status, [this](const QString& sentence) {
+        m_status->warn(tr("Unsaved work is not kept safe"), sentence);
+    });
+    connect(&m_work.autosave, &Autosave::safeAgain, m_status, &StatusLine::takeBackWarning);
     connect(&m_work.document, &SketchDocument::pathChanged, this, &MainWindow::showTitle);
     connect(&m_work.session, &Session::cleanChanged, this,
             [this](bool clean) { setWindowModified(!clean); });
@@ -211,8 +232,8 @@ void MainWindow::showTemplate() {
         return;
     }
     const QString name = QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName());
-    QDialog* dialog = (*part)->makeWindow(m_work.session.sketch(), m_settings, name,
-                                          [this] { showDock(*m_checksDock); }, this);
+    QDialog* dialog = (*part)->makeWindow(
+        m_work.session.sketch(), m_settings, name, [this] { showDock(*m_checksDock); }, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

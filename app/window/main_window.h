@@ -47,12 +47,13 @@ class MainWindow final : public QMainWindow {
     void makeDocks();
     QDockWidget* addDock(const QString& name, const QString& title, Qt::DockWidgetArea area);
     // What comes right after the first paint, so that the window is there sooner: the panels (their
-    // docks hold the room for them), the window's icon.
+    // docks hold the room for them), a look at the clipboard, the window's icon.
     void comeAlive();
     void fillDocks();
     void makeActions();
     void makeMenus();
     void makeToolBar();
+    void addNextStepBar();
     void connectParts();
     // Shows the dock and puts the keyboard into it.
     void showPiece();

@@ -5,6 +5,13 @@
 
 namespace matwright::app {
 
+namespace {
+
+constexpr const char* lastingNameKey = "lastingName";
+constexpr const char* listsFilesKey = "listsFiles";
+
+}  // namespace
+
 QAction* newAction(QObject* parent, const ActionLook& look) {
     auto* action = new QAction(look.text, parent);
     if (!look.iconName.isEmpty()) {
@@ -19,6 +26,22 @@ QAction* newAction(QObject* parent, const ActionLook& look) {
     const QString keys = look.keys.toString(QKeySequence::NativeText);
     action->setToolTip(keys.isEmpty() ? look.hint : look.hint + QStringLiteral(" (%1)").arg(keys));
     return action;
+}
+
+void setLastingName(QAction& action, const QString& name) {
+    action.setProperty(lastingNameKey, name);
+}
+
+QString lastingName(const QAction& action) {
+    return action.property(lastingNameKey).toString();
+}
+
+void setListsFiles(QMenu& menu) {
+    menu.setProperty(listsFilesKey, true);
+}
+
+bool listsFiles(const QMenu& menu) {
+    return menu.property(listsFilesKey).toBool();
 }
 
 }  // namespace matwright::app

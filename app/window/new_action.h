@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QKeySequence>
+#include <QMenu>
 #include <QString>
 #include <utility>
 
@@ -22,6 +23,15 @@ template <typename Run>
 QAction* newAction(QObject* parent, const ActionLook& look, Run run);
 
 QAction* newAction(QObject* parent, const ActionLook& look);
+
+// What a command is called in a list of commands where its text changes ("Undo" for "Undo move");
+// empty where the text is its name.
+void setLastingName(QAction& action, const QString& name);
+QString lastingName(const QAction& action);
+
+// A menu whose entries are files, no commands.
+void setListsFiles(QMenu& menu);
+bool listsFiles(const QMenu& menu);
 
 template <typename Run>
 QAction* newAction(QObject* parent, const ActionLook& look, Run run) {

@@ -15,7 +15,8 @@ bool isPhotoSlot(const std::pair<const PieceId, Piece>& entry) {
 NextStepLine::NextStepLine(Session& session) : m_session(session) {
     setAccessibleName(tr("Next step"));
     setMargin(6);
-    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    setWordWrap(true);
     connect(&session, &Session::changed, this, &NextStepLine::showStep);
     showStep();
 }

@@ -44,8 +44,9 @@ ScreenDialog::ScreenDialog(double current, double systemPpi, Scale scale, QWidge
                        Length::roundedFromInches(barPixels / minScreenPpi));
     const double ppi = current > 0 ? current : systemPpi;
     m_ppi = ppi;
-    // No ruler is read finer than 1/64 in, and a long fraction only asks to be retyped.
-    m_proposed = Length::roundedFromInches(barPixels / ppi).roundedTo(Length::inches(0, 1, 64));
+    // Few rulers are finer than 1/32 in, and a long fraction only asks to be retyped. (1/64 in
+    // would be one: it is no whole number of ticks.)
+    m_proposed = Length::roundedFromInches(barPixels / ppi).roundedTo(Length::inches(0, 1, 32));
     m_length->setValue(m_proposed);
 
     auto* question =

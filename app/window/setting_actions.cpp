@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/setting_actions.h"
 
+#include <QActionGroup>
 #include <utility>
 
 #include "app/window/new_action.h"
@@ -53,17 +54,28 @@ QAction* SettingActions::addToggle(const ActionLook& look, Read read, Write writ
     return action;
 }
 
+void SettingActions::addToChoices(QMenu& menu, QAction* action) {
+    auto* group = menu.findChild<QActionGroup*>(QString(), Qt::FindDirectChildrenOnly);
+    if (!group) {
+        group = new QActionGroup(&menu);  // exclusive, so they are shown as radio items
+    }
+    group->addAction(action);
+    menu.addAction(action);
+}
+
 template <typename T>
 void SettingActions::addChoice(QMenu& menu, const QString& text, T Settings::* field, T value) {
-    menu.addAction(addToggle(
-        {text, {}, {}, {}, {}}, [field, value](const Settings& s) { return s.*field == value; },
-        [field, value](Settings& s, bool) { s.*field = value; }));
+    addToChoices(menu, addToggle(
+                           {text, {}, {}, {}, {}},
+                           [field, value](const Settings& s) { return s.*field == value; },
+                           [field, value](Settings& s, bool) { s.*field = value; }));
 }
 
 void SettingActions::addScale(QMenu& menu, const QString& text, Scale scale) {
-    menu.addAction(addToggle(
-        {text, {}, {}, {}, {}}, [scale](const Settings& s) { return s.scale == scale; },
-        [scale](Settings& s, bool) { s = withScale(std::move(s), scale); }));
+    addToChoices(
+        menu, addToggle(
+                  {text, {}, {}, {}, {}}, [scale](const Settings& s) { return s.scale == scale; },
+                  [scale](Settings& s, bool) { s = withScale(std::move(s), scale); }));
 }
 
 void SettingActions::fillScaleMenu(QMenu& menu) {
@@ -102,9 +114,10 @@ void SettingActions::fillSnapMenu(QMenu& menu) {
 }
 
 void SettingActions::addGridStep(QMenu& menu, const QString& text, Length step) {
-    menu.addAction(addToggle(
-        {text, {}, {}, {}, {}}, [step](const Settings& s) { return s.snap.gridStep == step; },
-        [step](Settings& s, bool) { s.snap.gridStep = step; }));
+    addToChoices(menu, addToggle(
+                           {text, {}, {}, {}, {}},
+                           [step](const Settings& s) { return s.snap.gridStep == step; },
+                           [step](Settings& s, bool) { s.snap.gridStep = step; }));
 }
 
 void SettingActions::fillGridMenu(QMenu& menu) {

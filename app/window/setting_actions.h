@@ -30,6 +30,7 @@ class SettingActions final : public QObject {
     using Write = std::function<void(Settings&, bool)>;
     // A choice with a tick mark.
     QAction* addToggle(const struct ActionLook& look, Read read, Write write);
+    static void addToChoices(QMenu& menu, QAction* action);
     // One of several values of a field, as a radio item of `menu`.
     template <typename T>
     void addChoice(QMenu& menu, const QString& text, T Settings::* field, T value);

@@ -19,10 +19,14 @@ QString percent(double zoom) {
 
 StatusLine::StatusLine(QStatusBar& bar)
     : QObject(&bar),
+      m_warning(new QToolButton),
       m_hint(new QLabel),
       m_pointer(new QLabel),
       m_checks(new QToolButton),
       m_zoom(new QComboBox) {
+    m_warning->setAutoRaise(true);
+    m_warning->setFocusPolicy(Qt::TabFocus);
+    m_warning->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     m_hint->setAccessibleName(tr("Hint"));
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_pointer->setMinimumWidth(
@@ -39,11 +43,14 @@ StatusLine::StatusLine(QStatusBar& bar)
         m_zoom->addItem(percent(step / 100.0));
     }
     bar.setSizeGripEnabled(false);
+    bar.addWidget(m_warning);
+    m_warning->hide();
     bar.addWidget(m_hint, 1);
     for (QWidget* widget : {static_cast<QWidget*>(m_pointer), static_cast<QWidget*>(m_checks),
                             static_cast<QWidget*>(m_zoom)}) {
         bar.addPermanentWidget(widget);
     }
+    connect(m_warning, &QToolButton::clicked, this, [this] { say(m_warning->toolTip()); });
     connect(m_checks, &QToolButton::clicked, this, &StatusLine::checksRequested);
     connect(m_zoom, &QComboBox::activated, this, &StatusLine::readZoom);
     connect(m_zoom->lineEdit(), &QLineEdit::editingFinished, this, &StatusLine::readZoom);
@@ -59,6 +66,26 @@ void StatusLine::say(const QString& sentence) {
     m_hint->setToolTip(sentence);
     QAccessibleEvent event(m_hint, QAccessible::NameChanged);
     QAccessible::updateAccessibility(&event);
+}
+
+void StatusLine::warn(const QString& words, const QString& sentence) {
+    m_warning->setIcon(lineIcon(QStringLiteral("look")));
+    m_warning->setText(words);
+    m_warning->setToolTip(sentence);
+    m_warning->setAccessibleDescription(sentence);
+    m_warning->show();
+    say(sentence);
+}
+
+void StatusLine::takeBackWarning() {
+    m_warning->hide();
+    if (sentence() == m_warning->toolTip()) {
+        say({});
+    }
+}
+
+QString StatusLine::warning() const {
+    return m_warning->isHidden() ? QString() : m_warning->text();
 }
 
 void StatusLine::showPointer(std::optional<Point> at, const PageSetup& page, Scale scale) {

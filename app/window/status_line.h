@@ -22,12 +22,18 @@ class StatusLine final : public QObject {
     explicit StatusLine(QStatusBar& bar);
 
     void say(const QString& sentence);
+    // Something stays wrong until it is taken back: says it once, and keeps `words` in sight with
+    // the sentence as its tool tip and accessible description. A click says the sentence again.
+    void warn(const QString& words, const QString& sentence);
+    void takeBackWarning();
     // Nothing: the pointer is not on the canvas. On a double page left counts from the page it is
     // on.
     void showPointer(std::optional<Point> at, const PageSetup& page, Scale scale);
     void showZoom(double zoom);
     void showFindings(int count);
 
+    // Empty where nothing is wrong.
+    QString warning() const;
     QString sentence() const { return m_hint->text(); }
     QComboBox& zoomBox() { return *m_zoom; }
     QToolButton& checksButton() { return *m_checks; }
@@ -39,6 +45,7 @@ class StatusLine final : public QObject {
   private:
     void readZoom();
 
+    QToolButton* m_warning;
     QLabel* m_hint;
     QLabel* m_pointer;
     QToolButton* m_checks;

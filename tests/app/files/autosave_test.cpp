@@ -135,5 +135,30 @@ TEST(FailingAutosave, TellsOnceUntilItWorksAgain) {
     EXPECT_FALSE(work.session.isClean());
 }
 
+TEST(FailingAutosave, SaysWhenTheWorkIsSafeAgainAndThenTellsAnew) {
+    const QTemporaryDir folder;
+    MemoryFileStore files;
+    const Error full{ErrorCode::WriteFailed, "The disk is full.", {}};
+    OpenWork work(files, folder.filePath(QStringLiteral("r")));
+    const QSignalSpy failures(&work.autosave, &Autosave::failed);
+    const QSignalSpy recoveries(&work.autosave, &Autosave::safeAgain);
+    work.session.markUnsaved();
+    ASSERT_TRUE(work.autosave.writeNow());
+    EXPECT_EQ(recoveries.count(), 0);  // it had not failed
+
+    files.failReplacesWith = full;
+    EXPECT_FALSE(work.autosave.writeNow());
+    files.failReplacesWith.reset();
+    EXPECT_TRUE(work.autosave.writeNow());
+    EXPECT_EQ(failures.count(), 1);
+    EXPECT_EQ(recoveries.count(), 1);
+
+    files.failReplacesWith = full;
+    EXPECT_FALSE(work.autosave.writeNow());
+    EXPECT_EQ(failures.count(), 2);
+    work.session.setClean();  // saved: nothing is at risk
+    EXPECT_EQ(recoveries.count(), 2);
+}
+
 }  // namespace
 }  // namespace matwright::app

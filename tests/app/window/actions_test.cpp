@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
+#include <QAbstractButton>
+#include <QActionGroup>
 #include <QApplication>
 #include <QClipboard>
 #include <QDialog>
 #include <QGuiApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QMimeData>
 #include <QTest>
 #include <algorithm>
 #include <map>
@@ -16,6 +20,7 @@
 
 #include "app/canvas/page_view.h"
 #include "app/canvas/ruler.h"
+#include "app/panels/page_panel.h"
 #include "app/panels/piece_panel.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -71,8 +76,34 @@ TEST_F(Actions, PastesInAnotherWindowAtTheSamePlace) {
     EXPECT_EQ(piece(0), original);
 }
 
-TEST_F(Actions, SaysSoWhenThereIsNothingToPaste) {
+TEST_F(Actions, CanPasteOnlyWhereTheClipboardMayHoldPieces) {
     QGuiApplication::clipboard()->setText(QStringLiteral("a shopping list"));
+    EXPECT_FALSE(action("Paste").isEnabled());
+    add({block(1, 1)});
+    trigger("Copy");
+    EXPECT_TRUE(action("Paste").isEnabled());
+    QGuiApplication::clipboard()->clear();
+    EXPECT_FALSE(action("Paste").isEnabled());
+}
+
+TEST_F(Actions, SeeOnceTheWindowIsPaintedWhatWasCopiedBefore) {
+    add({block(1, 1)});
+    trigger("Copy");
+    MainWindow later(work, settings, questions);
+    const auto canPaste = [&] {
+        return std::ranges::any_of(later.findChildren<QAction*>(), [](const QAction* candidate) {
+            return candidate->text() == QStringLiteral("&Paste") && candidate->isEnabled();
+        });
+    };
+    EXPECT_FALSE(canPaste());
+    later.show();
+    EXPECT_TRUE(QTest::qWaitFor(canPaste, 5'000));
+}
+
+TEST_F(Actions, SayWhereAPictureOnTheClipboardHoldsNoPieces) {
+    auto* mime = new QMimeData;
+    mime->setData(QStringLiteral("image/svg+xml"), "<svg xmlns='http://www.w3.org/2000/svg'/>");
+    QGuiApplication::clipboard()->setMimeData(mime);
     trigger("Paste");
     EXPECT_TRUE(sketch().pieces.empty());
     EXPECT_TRUE(says().contains(QStringLiteral("no pieces on the clipboard")));
@@ -272,6 +303,19 @@ TEST_F(Actions, AskingForAPieceLeadsToItsName) {
     EXPECT_FALSE(field->visibleRegion().isEmpty()) << "scrolled into view";
 }
 
+TEST_F(Actions, AreRadioItemsWhereOneOfSeveralIsChosen) {
+    for (const char* name : {"Dark", "Inches to 1/16", "Scale of 1 mm", "1/2 in"}) {
+        const QActionGroup* group = action(name).actionGroup();
+        ASSERT_NE(group, nullptr) << name;
+        EXPECT_TRUE(group->isExclusive()) << name;
+    }
+    EXPECT_EQ(action("Thirds of the page").actionGroup(), nullptr);
+    Settings strange = settings.value();
+    strange.snap.gridStep = Length::inches(0, 3, 4);  // not in the menu
+    settings.set(strange);
+    EXPECT_EQ(action("1/2 in").actionGroup()->checkedAction(), nullptr);
+}
+
 TEST_F(Actions, ShowAndHideTheRulers) {
     const auto rulersHidden = [&] {
         const auto rulers = window.canvas().findChildren<Ruler*>();
@@ -336,6 +380,28 @@ TEST_F(Actions, HaveShortcutsOfTheirOwn) {
         }
     }
     EXPECT_GT(owners.size(), 25u);
+}
+
+TEST_F(Actions, ShareNoLetterOfTheMenuBarWithThePanels) {
+    window.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.findChild<PagePanel*>() != nullptr; }));
+    std::set<QString> tops;
+    for (const QAction* top : window.menuBar()->actions()) {
+        tops.insert(mnemonic(*top));
+    }
+    int letters = 0;
+    const auto expectFree = [&](const QString& text) {
+        const QString letter = QKeySequence::mnemonic(text).toString();
+        letters += letter.isEmpty() ? 0 : 1;
+        EXPECT_FALSE(tops.contains(letter)) << text.toStdString();
+    };
+    for (const QLabel* label : window.findChildren<QLabel*>()) {
+        expectFree(label->buddy() ? label->text() : QString());
+    }
+    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
+        expectFree(button->text());
+    }
+    EXPECT_GT(letters, 5);
 }
 
 TEST_F(Actions, CanAllBeReachedThroughTheMenusWithTheKeyboard) {

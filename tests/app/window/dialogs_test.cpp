@@ -89,6 +89,18 @@ TEST(ScreenDialog, TurnsTheMeasuredLengthIntoPixelsPerInch) {
     EXPECT_DOUBLE_EQ(dialog.ppi(), ScreenDialog::barPixels / 3.125);
 }
 
+TEST(ScreenDialog, ProposesALengthAsItStandsOnARuler) {
+    for (const double ppi : {72.0, 95.9, 101.3, 163.0}) {
+        ScreenDialog dialog(ppi, 100, Scale::SixteenthInch, nullptr);
+        dialog.show();
+        QLineEdit& edit = *dialog.findChild<LengthField*>()->lineEdit();
+        dialog.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+        edit.setFocus();
+        EXPECT_FALSE(edit.text().contains(u'.')) << edit.text().toStdString();
+    }
+}
+
 TEST(ScreenDialog, CanGoBackToTheSystemsFigure) {
     ScreenDialog dialog(120, 100, Scale::SixteenthInch, nullptr);
     EXPECT_NEAR(dialog.ppi(), 120, 1e-3);

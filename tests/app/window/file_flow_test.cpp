@@ -160,6 +160,44 @@ TEST_F(FileFlowTest, KeepsWorkOpenUnsavedAndCopiedWhenTheFolderIsGone) {
     EXPECT_EQ(recoveryCopies().size(), 1);
 }
 
+TEST_F(FileFlowTest, SaysThatNothingIsLostWhenSavingSavedWorkElsewhereFails) {
+    questions.saveAnswer = inFolder("garden");
+    trigger("Save");
+    questions.saveAnswer = inFolder("gone/garden");
+    trigger("Save as");
+    EXPECT_TRUE(questions.asked.last().contains(QStringLiteral("nothing in it is lost")));
+    EXPECT_FALSE(questions.asked.last().contains(QStringLiteral("unsaved")));
+    EXPECT_TRUE(recoveryCopies().isEmpty());
+}
+
+TEST_F(FileFlowTest, DoesNotAskForAnEndingThatTheFileHas) {
+    writeFile("broken.sketch.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>");
+    EXPECT_FALSE(window.files().open(inFolder("broken.sketch.svg")));
+    EXPECT_FALSE(questions.asked.last().contains(QStringLiteral("ends in")));
+    EXPECT_TRUE(questions.asked.last().contains(QStringLiteral("without a sketch in it")));
+}
+
+TEST_F(FileFlowTest, SaysSoWhenThereIsNoRecoveredWork) {
+    trigger("Recovered work");
+    EXPECT_TRUE(questions.asked.isEmpty());
+    EXPECT_TRUE(says().startsWith(QStringLiteral("There is no recovered work")));
+}
+
+TEST_F(FileFlowTest, KeepsWarningWhileUnsavedWorkIsNotKeptSafe) {
+    add({block(1, 1)});
+    ASSERT_TRUE(QDir(work.recoveryFolder).removeRecursively());
+    ASSERT_FALSE(work.autosave.writeNow());
+    EXPECT_EQ(window.statusLine().warning(), QStringLiteral("Unsaved work is not kept safe"));
+    EXPECT_TRUE(says().contains(work.recoveryFolder)) << says().toStdString();
+    add({block(4, 4)});
+    window.statusLine().say(QStringLiteral("Something else."));
+    EXPECT_FALSE(window.statusLine().warning().isEmpty());
+    ASSERT_TRUE(QDir().mkpath(work.recoveryFolder));
+    ASSERT_TRUE(work.autosave.writeNow());
+    EXPECT_TRUE(window.statusLine().warning().isEmpty());
+    EXPECT_EQ(says(), QStringLiteral("Something else."));
+}
+
 TEST_F(FileFlowTest, OpensAFileAndListsItAsRecent) {
     Sketch other = blankSketch();
     other.name = "Garden";

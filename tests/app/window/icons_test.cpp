@@ -15,10 +15,11 @@ namespace {
 // Where it covers a pixel at all, the colour is the one wanted; gives how much is covered, 0 to 1.
 double coverInColour(const QImage& image, const QColor& wanted) {
     double cover = 0;
+    const double pixels = image.width() * image.height();
     for (int y = 0; y < image.height(); ++y) {
         for (int x = 0; x < image.width(); ++x) {
             const QColor at = image.pixelColor(x, y);
-            cover += at.alphaF() / (image.width() * image.height());
+            cover += double(at.alphaF()) / pixels;
             if (at.alpha() > 250) {
                 EXPECT_EQ(at.rgb(), wanted.rgb());
             }
