@@ -14,8 +14,8 @@ namespace matwright {
 // library; deleting it loses the labels and nothing else.
 inline constexpr const char* libraryHiddenFolder = ".matwright";
 
-// The library a file or folder lies in: the nearest folder above `path` that has a hidden folder.
-// Nothing where there is none. Links are not looked through.
+// The library a file or folder lies in: `path` itself or the nearest folder above it that has a
+// hidden folder. Absolute; nothing where there is none. Links are not looked through.
 std::optional<std::filesystem::path> libraryAround(const std::filesystem::path& path);
 
 // Makes the hidden folder where it is missing. Errors: WriteFailed.
