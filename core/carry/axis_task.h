@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "core/carry/relation.h"
-#include "core/carry/springs.h"
 
 namespace matwright::carry {
 
@@ -36,7 +35,6 @@ struct AxisTask {
     const PageSetup& to;
     std::vector<Wish> wishes;  // one a footprint
     Length step;               // of the trimmer
-    Springs::Shares shares = Springs::Shares::InProportion;
 };
 
 // The new trims. Relations are taken in the order of their kinds, each if it does not contradict

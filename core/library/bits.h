@@ -34,6 +34,12 @@ class Bits {
         }
     }
 
+    // Hands each member to `visit`, to be written or read.
+    template <typename Self, typename Visit>
+    static void visitParts(Self& self, Visit& visit) {
+        visit(self.m_words);
+    }
+
     friend bool operator==(const Bits&, const Bits&) = default;
     friend std::size_t countCommon(const Bits& a, const Bits& b);
 

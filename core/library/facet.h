@@ -32,6 +32,19 @@ class Facet {
     // For every value, how many entries have it.
     const std::vector<std::uint32_t>& totals() const { return m_totals; }
 
+    // Hands each member to `visit`, to be written or read.
+    template <typename Self, typename Visit>
+    static void visitParts(Self& self, Visit& visit) {
+        visit(self.m_entries);
+        visit(self.m_totals);
+        visit(self.m_valueStarts);
+        visit(self.m_values);
+        visit(self.m_dense);
+        visit(self.m_sparseStarts);
+        visit(self.m_sparse);
+        visit(self.m_denseCount);
+    }
+
   private:
     std::vector<std::uint32_t> countsByEntry(const Bits& base) const;
     std::vector<std::uint32_t> countsByValue(const Bits& base) const;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/library/holdings.h"
 
+#include <xxhash.h>
+
 #include <algorithm>
 #include <functional>
 #include <numeric>
@@ -69,9 +71,13 @@ std::vector<std::uint32_t> sortedOrder(const Holdings::Inside& inside, SearchOrd
 
 }  // namespace
 
+std::size_t Holdings::Inside::slotOf(std::string_view path) const {
+    return XXH3_64bits(path.data(), path.size()) & (pathSlots.size() - 1);
+}
+
 std::optional<std::size_t> Holdings::Inside::indexOf(std::string_view path) const {
     const std::size_t mask = pathSlots.size() - 1;
-    std::size_t slot = std::hash<std::string_view>()(path) & mask;
+    std::size_t slot = slotOf(path);
     for (; pathSlots[slot] != 0; slot = (slot + 1) & mask) {
         if (packedPath(packedEntry(pathSlots[slot] - 1)) == path) {
             return pathSlots[slot] - 1;
@@ -85,10 +91,16 @@ const WordTable& Holdings::Inside::words() const {
     return m_words;
 }
 
-const std::vector<std::uint32_t>& Holdings::Inside::inOrder(SearchOrder order) const {
+const Holdings::Inside::Order& Holdings::Inside::order(SearchOrder order) const {
     Order& made = m_orders[static_cast<std::size_t>(order)];
-    std::call_once(made.once, [&] { made.entries = sortedOrder(*this, order); });
-    return made.entries;
+    std::call_once(made.once, [&] {
+        made.entries = sortedOrder(*this, order);
+        made.places.resize(made.entries.size());
+        for (std::uint32_t place = 0; place < made.entries.size(); ++place) {
+            made.places[made.entries[place]] = place;
+        }
+    });
+    return made;
 }
 
 Holdings::Holdings(std::unique_ptr<const Inside> inside) : m_inside(std::move(inside)) {}

@@ -34,8 +34,8 @@ struct LibraryEntry {
     friend bool operator==(const LibraryEntry&, const LibraryEntry&) = default;
 };
 
-// What to call a sketch: its name, or the file's name without the suffix where it has none
-// (printable).
+// What to call a sketch: shownSketchName() of its own name and its path (see names.h), printable
+// where it comes from the file.
 std::string shownName(const LibraryEntry& entry);
 // The folder part of a path, without a '/' at its end; empty at the top.
 std::string_view folderOf(std::string_view path);

@@ -2,7 +2,6 @@
 #include "core/library/holdings_builder.h"
 
 #include <algorithm>
-#include <functional>
 
 #include "core/library/facet_collector.h"
 #include "core/library/holdings_inside.h"
@@ -20,21 +19,19 @@ std::uint64_t firstEightBytes(std::string_view key) {
     return value;
 }
 
-std::vector<std::uint32_t> slotsOfPaths(const Holdings::Inside& inside) {
+void fillPathSlots(Holdings::Inside& inside) {
     std::size_t slots = 16;
     while (slots < 2 * inside.size()) {
         slots *= 2;
     }
-    std::vector<std::uint32_t> table(slots);
+    inside.pathSlots.resize(slots);
     for (std::size_t entry = 0; entry < inside.size(); ++entry) {
-        const std::string_view path = packedPath(inside.packedEntry(entry));
-        std::size_t slot = std::hash<std::string_view>()(path) & (slots - 1);
-        while (table[slot] != 0) {
+        std::size_t slot = inside.slotOf(packedPath(inside.packedEntry(entry)));
+        while (inside.pathSlots[slot] != 0) {
             slot = (slot + 1) & (slots - 1);
         }
-        table[slot] = static_cast<std::uint32_t>(entry + 1);
+        inside.pathSlots[slot] = static_cast<std::uint32_t>(entry + 1);
     }
-    return table;
 }
 
 }  // namespace
@@ -97,7 +94,7 @@ std::shared_ptr<const Holdings> HoldingsBuilder::build() {
     }
     inside->starts.push_back(static_cast<std::uint32_t>(inside->packed.size()));
     collector.finish();
-    inside->pathSlots = slotsOfPaths(*inside);
+    fillPathSlots(*inside);
     return std::make_shared<const Holdings>(std::move(inside));
 }
 

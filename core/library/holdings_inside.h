@@ -56,17 +56,20 @@ struct Holdings::Inside {
         return std::string_view(packed).substr(starts[index], starts[index + 1] - starts[index]);
     }
     std::optional<std::size_t> indexOf(std::string_view path) const;
+    // Where in pathSlots to begin to look for a path.
+    std::size_t slotOf(std::string_view path) const;
 
     // Made when first asked for.
     const WordTable& words() const;
-    // All entries in that order; empty for SearchOrder::Name.
-    const std::vector<std::uint32_t>& inOrder(SearchOrder order) const;
-
-  private:
+    // All entries in that order, and the place of each entry in it; empty for SearchOrder::Name.
     struct Order {
         std::once_flag once;
         std::vector<std::uint32_t> entries;
+        std::vector<std::uint32_t> places;
     };
+    const Order& order(SearchOrder order) const;
+
+  private:
     mutable std::once_flag m_wordsOnce;
     mutable WordTable m_words;
     mutable Order m_orders[4];

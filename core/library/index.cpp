@@ -8,6 +8,7 @@
 #include <system_error>
 
 #include "core/library/content_key.h"
+#include "core/library/holdings_snapshot.h"
 #include "core/library/index_file.h"
 #include "core/library/index_row_text.h"
 #include "core/library/index_update.h"
@@ -37,6 +38,11 @@ class LibraryIndex::Body {
         : m_library(std::move(library)), m_indexFile(indexFileFor(m_library, cacheFolder)) {}
 
     std::shared_ptr<const Holdings> remembered() {
+        if (auto snapshot = readSnapshot(snapshotFile())) {
+            m_fingerprint = snapshot->fingerprint;
+            m_snapshotPrint = m_fingerprint;
+            return setLatest(std::move(snapshot->holdings));
+        }
         IndexFile file(m_indexFile);
         const IndexRows rows = loaded(file);
         return publish(rows);
@@ -47,6 +53,10 @@ class LibraryIndex::Body {
         IndexRows rows = loaded(file);
         IndexUpdate update = IndexUpdateRun(m_library, options, file, rows).run();
         update.holdings = publish(rows);
+        if (m_snapshotPrint != m_fingerprint && !update.cancelled) {
+            writeSnapshot(snapshotFile(), {update.holdings, m_fingerprint});
+            m_snapshotPrint = m_fingerprint;
+        }
         // The file cannot be used: what was read is kept here, so that the next update is quick.
         if (!file.trouble().empty()) {
             m_kept = std::move(rows);
@@ -80,16 +90,22 @@ class LibraryIndex::Body {
     }
 
     std::shared_ptr<const Holdings> publish(const IndexRows& rows) {
-        auto holdings = holdingsOf(rows, latest(), m_fingerprint);
-        const std::scoped_lock lock(m_mutex);
-        m_latest = holdings;
-        return holdings;
+        return setLatest(holdingsOf(rows, latest(), m_fingerprint));
     }
+
+    std::shared_ptr<const Holdings> setLatest(std::shared_ptr<const Holdings> holdings) {
+        const std::scoped_lock lock(m_mutex);
+        m_latest = std::move(holdings);
+        return m_latest;
+    }
+
+    fs::path snapshotFile() const { return m_indexFile.string() + ".start"; }
 
     fs::path m_library;
     fs::path m_indexFile;
     std::optional<IndexRows> m_kept;
-    ContentKey m_fingerprint;
+    ContentKey m_fingerprint;                   // of m_latest
+    std::optional<ContentKey> m_snapshotPrint;  // of the snapshot, where it is known
     mutable std::mutex m_mutex;
     std::shared_ptr<const Holdings> m_latest;
 };

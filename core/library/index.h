@@ -65,8 +65,8 @@ class LibraryIndex {
     LibraryIndex(const LibraryIndex&) = delete;
     LibraryIndex& operator=(const LibraryIndex&) = delete;
 
-    // What the index file knows, without looking into the folder: a few milliseconds for 10,000
-    // sketches. Empty holdings where there is no index yet.
+    // What was known at the end of the last update of any program, without looking into the folder:
+    // a few milliseconds for 10,000 sketches. Empty holdings where there is no index yet.
     std::shared_ptr<const Holdings> remembered();
 
     // Walks the folder, reads the files that are new or changed since they were read last, and

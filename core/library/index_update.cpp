@@ -5,6 +5,8 @@
 
 #include "core/library/holdings_builder.h"
 #include "core/library/index_families.h"
+#include "core/library/index_labels.h"
+#include "core/library/label_store.h"
 
 namespace matwright {
 
@@ -52,6 +54,9 @@ IndexUpdate IndexUpdateRun::run() {
         const Clock::time_point readStart = Clock::now();
         readFiles();
         update.readSeconds = secondsSince(readStart);
+        updateLabelRows(m_library, m_options.stop, m_rows, m_changes);
+        assignLabels(m_rows, m_changes);
+        save();
         workOutFamilies(m_rows, m_file, m_changes.sketches);
         save();
     }
@@ -185,6 +190,12 @@ std::vector<LibraryProblem> IndexUpdateRun::problems() const {
     for (const auto& [path, sketch] : m_rows.sketches) {
         if (!sketch.isHidden && !sketch.problem.empty()) {
             problems.push_back({path, sketch.problem});
+        }
+    }
+    const std::filesystem::path folder = labelsFolder({});
+    for (const auto& [path, labels] : m_rows.labels) {
+        if (!labels.problem.empty()) {
+            problems.push_back({(folder / path).string(), labels.problem});
         }
     }
     std::ranges::sort(problems);

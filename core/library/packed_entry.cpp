@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <chrono>
 
+#include "core/library/names.h"
 #include "core/library/packing.h"
 #include "core/library/printable.h"
-#include "core/sketchfile/sketch_file.h"
 
 namespace matwright {
 
@@ -76,15 +76,8 @@ Labels labelsOf(const EntryView& view) {
 }
 
 std::string nameFor(std::string_view name, std::string_view path) {
-    if (!name.empty()) {
-        return std::string(name);
-    }
-    const std::size_t slash = path.rfind('/');
-    std::string_view file = slash == std::string_view::npos ? path : path.substr(slash + 1);
-    if (file.ends_with(sketchFileSuffix)) {
-        file.remove_suffix(std::string_view(sketchFileSuffix).size());
-    }
-    return printablePath(file);
+    const std::string shown = shownSketchName(name, path);
+    return shown == name ? shown : printablePath(shown);
 }
 
 }  // namespace

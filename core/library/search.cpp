@@ -79,12 +79,19 @@ FilterCounts filterCounts(const Inside& inside, const FacetCounter& counter) {
 std::vector<std::uint32_t> inOrder(const Inside& inside, const Bits& passing, SearchOrder order) {
     std::vector<std::uint32_t> indices;
     indices.reserve(passing.count());
-    if (order == SearchOrder::Name) {
+    const Inside::Order& all = inside.order(order);
+    // Sorting the few costs less than looking at all.
+    constexpr std::size_t few = 16;
+    const bool isFew = indices.capacity() * few < inside.size();
+    if (order == SearchOrder::Name || isFew) {
         passing.forEach(
             [&](std::size_t entry) { indices.push_back(static_cast<std::uint32_t>(entry)); });
+        if (order != SearchOrder::Name) {
+            std::ranges::sort(indices, {}, [&](std::uint32_t entry) { return all.places[entry]; });
+        }
         return indices;
     }
-    for (const std::uint32_t entry : inside.inOrder(order)) {
+    for (const std::uint32_t entry : all.entries) {
         if (passing.has(entry)) {
             indices.push_back(entry);
         }

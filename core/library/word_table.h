@@ -36,10 +36,12 @@ class WordTable {
     void addEntries(std::size_t index, Bits& to) const;
 
     std::size_t m_entries = 0;
-    // All words by bytes, a line break before each and after the last; word i stands between
-    // m_starts[i] and the break before m_starts[i + 1].
+    // All words, a line break before each and after the last; word i stands between m_starts[i] and
+    // the break before m_starts[i + 1]. First those of digits alone (files are often numbered, so
+    // there may be as many as files), each group by bytes.
     std::string m_text;
     std::vector<std::uint32_t> m_starts;
+    std::size_t m_lettersStart = 0;  // in m_text: the first word that is no number
     // The entries of word i are m_having[m_havingStarts[i] .. m_havingStarts[i + 1]).
     std::vector<std::uint32_t> m_havingStarts;
     std::vector<std::uint32_t> m_having;

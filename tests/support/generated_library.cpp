@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "core/library/content_key.h"
+#include "core/library/label_store.h"
 #include "core/library/text_fold.h"
 #include "core/sketchfile/sketch_file.h"
 #include "tests/support/temporary_folder.h"
@@ -87,11 +88,18 @@ std::vector<LibraryEntry> generatedEntries(std::uint64_t seed, std::size_t count
 }
 
 void writeGeneratedLibrary(const std::filesystem::path& folder, std::uint64_t seed,
-                           std::size_t count) {
+                           std::size_t count, bool withLabels) {
     for (std::size_t i = 0; i < count; ++i) {
-        const std::filesystem::path path = folder / generatedPath(seed, i);
-        std::filesystem::create_directories(path.parent_path());
-        writeFile(path, writeSketch(generatedSketch(seed, i)));
+        const std::string path = generatedPath(seed, i);
+        const std::string bytes = writeSketch(generatedSketch(seed, i));
+        std::filesystem::create_directories((folder / path).parent_path());
+        writeFile(folder / path, bytes);
+        const Labels labels = generatedLabels(seed, i);
+        if (withLabels && labels != Labels()) {
+            const std::filesystem::path file = labelFileOf(folder, path);
+            std::filesystem::create_directories(file.parent_path());
+            writeFile(file, writeLabelRecord({path, contentKeyOf(bytes), labels}).value());
+        }
     }
 }
 

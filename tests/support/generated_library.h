@@ -25,8 +25,8 @@ std::string generatedPath(std::uint64_t seed, std::size_t i);
 Sketch generatedSketch(std::uint64_t seed, std::size_t i);
 Labels generatedLabels(std::uint64_t seed, std::size_t i);
 
-// The same library as files (without labels); makes the folders.
+// The same library as files; makes the folders. `withLabels` writes the label files too.
 void writeGeneratedLibrary(const std::filesystem::path& folder, std::uint64_t seed,
-                           std::size_t count);
+                           std::size_t count, bool withLabels = false);
 
 }  // namespace matwright::test

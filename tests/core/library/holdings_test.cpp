@@ -77,6 +77,7 @@ TEST(Holdings, NameASketchByItsFileWhereItHasNoName) {
     EXPECT_EQ(shownName(at("a/b.sketch.svg", "Name")), "Name");
     EXPECT_EQ(shownName(at("a/b.sketch.svg")), "b");
     EXPECT_EQ(shownName(at("b\n.sketch.svg")), "b\\x0a");
+    EXPECT_EQ(shownName(at("Name (2).sketch.svg", "Name")), "Name (2)");
     EXPECT_EQ(folderOf("a/b/c.svg"), "a/b");
     EXPECT_EQ(folderOf("c.svg"), "");
 }

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/library/facts.h"
+#include "core/library/label_store.h"
 #include "core/sketchfile/sketch_file.h"
 #include "tests/support/generated_library.h"
 #include "tests/support/temporary_folder.h"
@@ -228,6 +229,34 @@ TEST_F(Index, JoinsFamiliesAndPartsThemAgain) {
     EXPECT_GT(entryAt(*holdings, "c.sketch.svg").family, 0);
     fs::remove(library() / "d.sketch.svg");
     EXPECT_EQ(entryAt(*later.update().holdings, "c.sketch.svg").family, 0);
+}
+
+TEST_F(Index, ShowsTheLabelsOfASketchAlsoAfterARenameElsewhere) {
+    put("a.sketch.svg", named("a"));
+    DiskFileStore store;
+    ASSERT_TRUE(changeLabels(store, library(), "a.sketch.svg", [](Labels& labels) {
+        labels.tags = {"beach"};
+        labels.favourite = true;
+    }));
+    LibraryIndex index(library(), cache());
+    EXPECT_EQ(entryAt(*index.update().holdings, "a.sketch.svg").labels.tags, Names{"beach"});
+    EXPECT_EQ(entryAt(*LibraryIndex(library(), cache()).remembered(), "a.sketch.svg").labels.tags,
+              Names{"beach"});
+    fs::rename(library() / "a.sketch.svg", library() / "b.sketch.svg");
+    EXPECT_TRUE(entryAt(*index.update().holdings, "b.sketch.svg").labels.favourite);
+    ASSERT_TRUE(changeLabels(store, library(), "b.sketch.svg",
+                             [](Labels& labels) { labels.tags = {"sea"}; }));
+    EXPECT_EQ(entryAt(*index.update().holdings, "b.sketch.svg").labels.tags, Names{"sea"});
+}
+
+TEST_F(Index, NamesLabelsThatCannotBeReadAndKeepsTheSketch) {
+    put("a.sketch.svg", named("a"));
+    fs::create_directories(labelsFolder(library()));
+    test::writeFile(labelFileOf(library(), "a.sketch.svg"), "{");
+    const IndexUpdate update = LibraryIndex(library(), cache()).update();
+    EXPECT_EQ(update.holdings->size(), 1U);
+    ASSERT_EQ(update.problems.size(), 1U);
+    EXPECT_EQ(update.problems[0].path, ".matwright/labels/a.json");
 }
 
 }  // namespace
