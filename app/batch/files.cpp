@@ -5,7 +5,6 @@
 #include <cctype>
 #include <ostream>
 
-#include "core/library/printable.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -32,16 +31,8 @@ char lower(char c) {
 
 }  // namespace
 
-void complain(BatchPorts& ports, const std::filesystem::path& where, std::string_view sentence) {
-    ports.err << programName << ": ";
-    if (!where.empty()) {
-        ports.err << printablePath(where.native()) << ": ";
-    }
-    ports.err << sentence << '\n';
-}
-
 int fail(BatchPorts& ports, ExitCode code, const Error& error) {
-    complain(ports, error.where, error.sentence);
+    ports.err << programName << ": " << error.text() << '\n';
     return code;
 }
 
@@ -51,7 +42,7 @@ std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPo
         return std::unexpected(fail(ports, InputRefused, loaded.error()));
     }
     for (const std::string& warning : loaded->warnings) {
-        complain(ports, input, warning);
+        ports.err << programName << ": " << input.string() << ": " << warning << '\n';
     }
     return std::move(loaded->sketch);
 }
@@ -71,7 +62,7 @@ int writeResult(const std::filesystem::path& input, const std::filesystem::path&
     if (const Result<void> written = ports.files.replace(output, bytes); !written) {
         return fail(ports, CouldNotWrite, written.error());
     }
-    ports.out << "Wrote " << printablePath(output.native());
+    ports.out << "Wrote " << output.string();
     if (!what.empty()) {
         ports.out << ": " << what;
     }
