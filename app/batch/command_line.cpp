@@ -9,6 +9,7 @@
 
 #include "app/batch/commands.h"
 #include "app/batch/help.h"
+#include "app/batch/library_options.h"
 
 namespace matwright::app {
 
@@ -87,9 +88,12 @@ struct CommandLine {
     PictureCommand picture;
     ListCommand check;
     ListCommand pieces;
+    LibraryCommandLines library;
     std::function<int()> chosen;
 
   private:
+    CLI::App* addBelow(CLI::App& parent, const std::string& name, const std::string& what,
+                       const char* examples, std::function<int()> run);
     CLI::App* add(const std::string& name, const std::string& what, const char* examples,
                   std::function<int()> run);
     void addTemplate();
@@ -105,14 +109,26 @@ CommandLine::CommandLine(BatchPorts& givenPorts) : ports(givenPorts) {
     addTemplate();
     addFiles();
     addLists();
+    addLibraryCommands(app, library, ports,
+                       [this](CLI::App& parent, const std::string& name, const std::string& what,
+                              const char* examples, std::function<int()> run) {
+                           return addBelow(parent, name, what, examples, std::move(run));
+                       });
+}
+
+CLI::App* CommandLine::addBelow(CLI::App& parent, const std::string& name, const std::string& what,
+                                const char* examples, std::function<int()> run) {
+    CLI::App* command = parent.add_subcommand(name, what);
+    command->footer(examples);
+    if (run) {
+        command->callback([this, run = std::move(run)] { chosen = run; });
+    }
+    return command;
 }
 
 CLI::App* CommandLine::add(const std::string& name, const std::string& what, const char* examples,
                            std::function<int()> run) {
-    CLI::App* command = app.add_subcommand(name, what);
-    command->footer(examples);
-    command->callback([this, run = std::move(run)] { chosen = run; });
-    return command;
+    return addBelow(app, name, what, examples, std::move(run));
 }
 
 void CommandLine::addTemplate() {
@@ -190,19 +206,22 @@ bool isOption(const std::string& argument) {
            (argument[1] == '-' || std::isalpha(static_cast<unsigned char>(argument[1])));
 }
 
+bool hasCommands(const CLI::App& app) {
+    return !app.get_subcommands([](const CLI::App*) { return true; }).empty();
+}
+
 // The first word that names nothing, as a sentence; empty where all are known. The library
 // complains of what is missing before it looks at what is wrong.
-std::string unknownWord(CLI::App& app, const std::vector<std::string>& arguments) {
-    const CLI::App* command = nullptr;
+std::string unknownWord(const CLI::App& app, const std::vector<std::string>& arguments) {
+    const CLI::App* command = &app;
     for (const std::string& argument : arguments) {
         const std::string name = argument.substr(0, argument.find('='));
         if (isOption(argument)) {
-            const CLI::App& owner = command ? *command : app;
-            if (!owner.get_option_no_throw(name)) {
+            if (!command->get_option_no_throw(name)) {
                 return "There is no option \"" + name + "\".";
             }
-        } else if (!command) {
-            const auto found = app.get_subcommands(
+        } else if (hasCommands(*command)) {
+            const auto found = command->get_subcommands(
                 [&](const CLI::App* known) { return known->get_name() == argument; });
             if (found.empty()) {
                 return "There is no command \"" + argument + "\".";
@@ -219,7 +238,8 @@ int refuse(CLI::App& app, const CLI::ParseError& complaint,
     const std::string unknown = unknownWord(app, arguments);
     const std::string sentence = unknown.empty() ? complaint.what() : unknown;
     std::string helpCall = app.get_name();
-    for (const CLI::App* command : std::as_const(app).get_subcommands()) {
+    for (const CLI::App* command = &app; !command->get_subcommands().empty();) {
+        command = command->get_subcommands().front();
         helpCall += " " + command->get_name();
     }
     ports.err << app.get_name() << ": " << sentence << "\nTry: " << helpCall << " --help\n";

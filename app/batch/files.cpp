@@ -5,6 +5,7 @@
 #include <cctype>
 #include <ostream>
 
+#include "core/library/printable.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -31,8 +32,16 @@ char lower(char c) {
 
 }  // namespace
 
+void complain(BatchPorts& ports, const std::filesystem::path& where, std::string_view sentence) {
+    ports.err << programName << ": ";
+    if (!where.empty()) {
+        ports.err << printablePath(where.native()) << ": ";
+    }
+    ports.err << sentence << '\n';
+}
+
 int fail(BatchPorts& ports, ExitCode code, const Error& error) {
-    ports.err << programName << ": " << error.text() << '\n';
+    complain(ports, error.where, error.sentence);
     return code;
 }
 
@@ -42,7 +51,7 @@ std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPo
         return std::unexpected(fail(ports, InputRefused, loaded.error()));
     }
     for (const std::string& warning : loaded->warnings) {
-        ports.err << programName << ": " << input.string() << ": " << warning << '\n';
+        complain(ports, input, warning);
     }
     return std::move(loaded->sketch);
 }
@@ -62,7 +71,7 @@ int writeResult(const std::filesystem::path& input, const std::filesystem::path&
     if (const Result<void> written = ports.files.replace(output, bytes); !written) {
         return fail(ports, CouldNotWrite, written.error());
     }
-    ports.out << "Wrote " << output.string();
+    ports.out << "Wrote " << printablePath(output.native());
     if (!what.empty()) {
         ports.out << ": " << what;
     }

@@ -10,13 +10,14 @@ Examples:
   matwright-batch template page.sketch.svg -o sheets.pdf --tiled --sheet a4
   matwright-batch pieces page.sketch.svg
   matwright-batch check page.sketch.svg && echo "Ready to cut"
+  matwright-batch library search beach --photos 3
 Each command tells more with --help.
 
 Results go to standard output, complaints to standard error. Exit codes:
   0  done
-  1  check found something to mend
+  1  check found something to mend; a search found no sketch
   2  the command line cannot be followed
-  3  the sketch file cannot be read
+  3  a sketch file or the library cannot be read
   4  the result could not be made or written)";
 
 inline constexpr const char* templateExamples = R"(
@@ -53,5 +54,49 @@ Examples:
   matwright-batch pieces page.sketch.svg --json
 In JSON every length is {"ticks": ..., "mm": ..., "text": ...}: 914,400 ticks are an inch.
 A figure after ≈ is rounded to the scale.)";
+
+inline constexpr const char* libraryExamples = R"(
+Examples:
+  matwright-batch library list
+  matwright-batch library search beach --photos 3 --print 4x6
+  matwright-batch library list --folder ~/Cloud/sketches
+A library is a folder of sketch files, with sub-folders. Without --folder it is the one the desktop
+program starts with: $XDG_DATA_HOME/matwright/library, usually ~/.local/share/matwright/library.
+An index in $XDG_CACHE_HOME/matwright makes it quick; it may be deleted at any time.
+Files that cannot be used are named on standard error, one line each; the rest works.)";
+
+inline constexpr const char* libraryListExamples = R"(
+Examples:
+  matwright-batch library list --order newest
+  matwright-batch library list --in 2026/holidays --json
+Exit code 0: sketches were found. 1: there are none. 3: the library cannot be read.)";
+
+inline constexpr const char* librarySearchExamples = R"(
+Examples:
+  Three photos, one of them printed 4 x 6, with room for a title:
+    matwright-batch library search --photos 3 --print 4x6 --room-for-title
+  By the beginning, middle or end of words, on 12x12 double pages:
+    matwright-batch library search sea holi --page 12x12 --double-page
+  What the next choice would leave:
+    matwright-batch library search --photos-at-most 4 --counts
+  Pages like this one, mirrored or turned:
+    matwright-batch library search --family-of "Harbour day"
+All filters must hold. Sizes are names of the list that "matwright-batch sizes" shows, or written as
+people do: "3 1/2 x 5", "20 x 30 cm". A print counts either way up, a page as it lies.
+Where nothing is found, the filter to leave out is named.
+In JSON every length is {"ticks": ..., "mm": ..., "text": ...}: 914,400 ticks are an inch.
+Exit code 0: sketches were found. 1: none was found. 3: the library cannot be read.)";
+
+inline constexpr const char* libraryFamiliesExamples = R"(
+Example:
+  matwright-batch library families
+Sketches of one family are the same but for mirror, turn or tiny shifts.
+Exit code 0: families were found. 1: no two sketches are alike. 3: the library cannot be read.)";
+
+inline constexpr const char* libraryProblemsExamples = R"(
+Example:
+  matwright-batch library problems --no-index
+Every file and folder that cannot be used is named once, with what to do.
+Exit code 0: nothing to mend. 1: something was found. 3: the library itself cannot be read.)";
 
 }  // namespace matwright::app

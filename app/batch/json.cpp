@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/json.h"
 
-#include <nlohmann/json.hpp>
-
+#include "app/batch/json_values.h"
 #include "app/batch/place.h"
 #include "core/measure/length_text.h"
 
@@ -10,17 +9,7 @@ namespace matwright::app {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json json(Length length) {
-    return {{"ticks", length.ticks()}, {"mm", length.toMillimetres()}, {"text", exactText(length)}};
-}
-
-Json json(Size size) {
-    return {{"width", json(size.width)}, {"height", json(size.height)}};
-}
-
-Json json(const PageSetup& page) {
+Json pageJson(const PageSetup& page) {
     return {{"size", json(page.size)},
             {"doublePage", page.doublePage},
             {"foldGap", json(page.foldGap)},
@@ -78,11 +67,10 @@ std::string piecesJson(const Sketch& sketch) {
         const PieceId id = sketch.order[i];
         pieces.push_back(pieceJson(i + 1, id, sketch.pieces.at(id), allPages));
     }
-    return Json{{"name", sketch.name},
-                {"note", sketch.note},
-                {"page", json(sketch.page)},
-                {"pieces", std::move(pieces)}}
-        .dump(2);
+    return textOf({{"name", sketch.name},
+                   {"note", sketch.note},
+                   {"page", pageJson(sketch.page)},
+                   {"pieces", std::move(pieces)}});
 }
 
 std::string findingsJson(const Sketch& sketch, const std::vector<CheckFinding>& findings) {
@@ -98,7 +86,7 @@ std::string findingsJson(const Sketch& sketch, const std::vector<CheckFinding>& 
                         {"sentence", finding.sentence},
                         {"pieces", std::move(pieces)}});
     }
-    return Json{{"findings", std::move(list)}}.dump(2);
+    return textOf({{"findings", std::move(list)}});
 }
 
 }  // namespace matwright::app

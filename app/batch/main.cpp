@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "app/batch/command_line.h"
+#include "app/folders/personal_folders.h"
 
 namespace {
 
@@ -23,12 +24,17 @@ int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     matwright::DiskFileStore files;
     std::unique_ptr<QGuiApplication> painting;
-    matwright::app::BatchPorts ports{files, std::cout, std::cerr, [&] {
+    matwright::app::BatchPorts ports{files,
+                                     std::cout,
+                                     std::cerr,
+                                     [&] {
                                          if (!painting) {
                                              painting =
                                                  std::make_unique<QGuiApplication>(argc, argv);
                                          }
-                                     }};
+                                     },
+                                     matwright::app::personalLibraryFolder(),
+                                     matwright::app::personalCacheFolder()};
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const int code = matwright::app::runBatch(arguments, ports);
     if (!std::cout.flush()) {

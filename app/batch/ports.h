@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <filesystem>
 #include <functional>
 #include <iosfwd>
 
@@ -12,9 +13,9 @@ namespace matwright::app {
 // What the program answers to its caller; scripts may rely on these numbers.
 enum ExitCode {
     Done = 0,
-    Findings = 1,       // `check` found something to mend
+    Findings = 1,       // something to mend was found, or no sketch
     WrongUse = 2,       // the command line cannot be followed
-    InputRefused = 3,   // the sketch file cannot be read
+    InputRefused = 3,   // a sketch file or the library cannot be read
     CouldNotWrite = 4,  // the result could not be made or written
 };
 
@@ -24,8 +25,13 @@ struct BatchPorts {
     std::ostream& out;                    // results
     std::ostream& err;                    // "matwright-batch: FILE: sentence"
     std::function<void()> startPainting;  // makes sure that fonts can be used; called when needed
+    // Of a person who names no other: the library, and where its index is kept.
+    std::filesystem::path libraryFolder = {};
+    std::filesystem::path cacheFolder = {};
 };
 
+// One sentence on `err`; `where` may be empty and is shown printable.
+void complain(BatchPorts& ports, const std::filesystem::path& where, std::string_view sentence);
 // Writes the error and gives `code` back.
 int fail(BatchPorts& ports, ExitCode code, const Error& error);
 

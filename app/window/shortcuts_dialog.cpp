@@ -16,6 +16,7 @@ QTableWidget* tableOf(const QList<ShortcutLine>& lines) {
     table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     table->verticalHeader()->hide();
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setTabKeyNavigation(false);
@@ -37,7 +38,7 @@ ShortcutsDialog::ShortcutsDialog(const QList<ShortcutLine>& lines, QWidget* pare
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(tableOf(lines));
     layout->addWidget(buttons);
-    resize(560, 560);
+    resize(680, 560);
 }
 
 }  // namespace matwright::app

@@ -13,15 +13,23 @@ namespace matwright::carry {
 
 namespace {
 
-constexpr double nearlySame = 0.1;
+constexpr double nearlySame = 0.2;
+// Of an attempt with the prints as they are and even shares, which can be undone exactly.
+constexpr double goodEnough = 0.2;
+constexpr int rounds = 2;
 constexpr Length metricStep = Length::millimetres(1);
 constexpr Length inchStep = Length::inches(0, 1, 16);
 
+// More sides in whole millimetres alone than in sixteenths alone.
 bool isMetric(const Sketch& sketch) {
-    return !sketch.pieces.empty() && std::ranges::all_of(sketch.pieces, [](const auto& entry) {
-        const Size size = entry.second.size;
-        return size.width.isMultipleOf(metricStep) && size.height.isMultipleOf(metricStep);
-    });
+    int metric = 0;
+    for (const auto& [id, piece] : sketch.pieces) {
+        for (const Length side : {piece.size.width, piece.size.height}) {
+            metric += side.isMultipleOf(metricStep) ? 1 : 0;
+            metric -= side.isMultipleOf(inchStep) ? 1 : 0;
+        }
+    }
+    return metric > 0;
 }
 
 double areaInsideMargins(const PageSetup& setup) {
@@ -64,7 +72,7 @@ Piece resized(const Piece& piece, Size size) {
                         size));
 }
 
-std::vector<Piece> wishedPieces(const Source& source, const std::vector<Size>& prints) {
+std::vector<Piece> wishedPieces(const Source& source, const std::vector<PhotoChoice>& choices) {
     std::vector<Piece> wished;
     for (const Footprint& piece : source.pieces) {
         wished.push_back(
@@ -73,10 +81,9 @@ std::vector<Piece> wishedPieces(const Source& source, const std::vector<Size>& p
                 : *piece.piece);
     }
     for (std::size_t c = 0; c < source.photos.size(); ++c) {
-        const Size trim = trimFrom(source.photos[c], prints[c], source.step);
         for (const std::size_t i : source.photos[c].members) {
-            wished[i] = resized(wished[i], trim);
-            wished[i].printSize = prints[c];
+            wished[i] = resized(wished[i], choices[c].trim);
+            wished[i].printSize = choices[c].print;
         }
     }
     return wished;
@@ -88,7 +95,7 @@ Length leastLength(const Piece& piece, Length length) {
             return std::min(length, std::max(Length::inches(1), length.scaledRounded(0.4)));
         case PieceKind::Title:
         case PieceKind::Journaling:
-            return std::min(length, Length::inches(0, 3, 4));
+            return std::min(length, Length::inches(0, 1, 2));
         default:
             return std::min(length, Length::inches(0, 1, 4));
     }
@@ -129,9 +136,9 @@ Wish wishFor(const Footprint& before, const Piece& wished, Axis axis) {
 }
 
 std::vector<Interval> settledAlong(const Source& source, const std::vector<Piece>& wished,
-                                   Axis axis) {
-    AxisTask task{axis, source.pieces, source.relations, source.sketch.page, source.to,
-                  {},   source.step};
+                                   Axis axis, Springs::Shares shares) {
+    AxisTask task{axis,        source.pieces, source.relations, source.sketch.page, source.to, {},
+                  source.step, shares};
     for (std::size_t i = 0; i < wished.size(); ++i) {
         task.wishes.push_back(wishFor(source.pieces[i], wished[i], axis));
     }
@@ -165,16 +172,17 @@ Source::Source(const Sketch& carried, const PageSetup& target)
       scale(scaleBetween(carried.page, target)),
       step(isMetric(carried) ? metricStep : inchStep) {}
 
-Attempt attempt(const Source& source, const std::vector<Size>& prints) {
-    const std::vector<Piece> wished = wishedPieces(source, prints);
-    const std::vector<Interval> x = settledAlong(source, wished, Axis::X);
-    const std::vector<Interval> y = settledAlong(source, wished, Axis::Y);
+Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
+                Springs::Shares shares) {
+    const std::vector<Piece> wished = wishedPieces(source, choices);
+    const std::vector<Interval> x = settledAlong(source, wished, Axis::X, shares);
+    const std::vector<Interval> y = settledAlong(source, wished, Axis::Y, shares);
     Attempt result;
     result.sketch = source.sketch;
     result.sketch.page = source.to;
     for (std::size_t i = 0; i < wished.size(); ++i) {
         const bool wasOn = surface(source.sketch.page).contains(source.pieces[i].outer);
-        const Piece piece = placed(wished[i], {x[i], y[i]});
+        const Piece piece = withinPrint(placed(wished[i], {x[i], y[i]}));
         result.sketch.pieces.at(source.pieces[i].id) =
             wasOn ? broughtOnPage(piece, surface(source.to), source.step) : piece;
     }
@@ -183,33 +191,38 @@ Attempt attempt(const Source& source, const std::vector<Size>& prints) {
 }
 
 Attempt bestAttempt(const Source& source) {
-    std::vector<std::vector<Size>> choices;
-    std::vector<Size> prints;
-    std::vector<Size> same;
+    std::vector<std::vector<PhotoChoice>> choices;
+    std::vector<PhotoChoice> chosen;
+    std::vector<PhotoChoice> same;
     for (const PhotoClass& photos : source.photos) {
-        choices.push_back(printChoices(photos, source.scale));
-        prints.push_back(choices.back().front());
-        same.push_back(photos.print);
+        choices.push_back(photoChoices(photos, source.scale, source.step));
+        chosen.push_back(choices.back().front());
+        same.push_back({photos.print, trimFrom(photos, photos.print, source.step)});
     }
-    Attempt best = attempt(source, prints);
-    if (prints != same) {
-        if (Attempt kept = attempt(source, same); kept.cost < best.cost) {
-            best = std::move(kept);
-            prints = same;
+    if (source.scale == 1) {
+        Attempt even = attempt(source, same, Springs::Shares::Even);
+        if (even.lost.empty() && even.cost < goodEnough) {
+            return even;
         }
     }
-    constexpr int rounds = 2;
+    Attempt best = attempt(source, same);
+    const auto keepBetter = [&](const std::vector<PhotoChoice>& other) {
+        if (Attempt tried = attempt(source, other); tried.cost < best.cost) {
+            best = std::move(tried);
+            return true;
+        }
+        return false;
+    };
+    if (chosen == same || !keepBetter(chosen)) {
+        chosen = same;
+    }
     for (int round = 0; round < rounds; ++round) {
         for (std::size_t c = 0; c < choices.size(); ++c) {
-            for (const Size& print : choices[c]) {
-                std::vector<Size> other = prints;
-                other[c] = print;
-                if (other == prints) {
-                    continue;
-                }
-                if (Attempt tried = attempt(source, other); tried.cost < best.cost) {
-                    best = std::move(tried);
-                    prints = std::move(other);
+            for (const PhotoChoice& choice : choices[c]) {
+                std::vector<PhotoChoice> other = chosen;
+                other[c] = choice;
+                if (other != chosen && keepBetter(other)) {
+                    chosen = std::move(other);
                 }
             }
         }

@@ -5,6 +5,7 @@
 
 #include "core/carry/photo_class.h"
 #include "core/carry/relation.h"
+#include "core/carry/springs.h"
 
 namespace matwright::carry {
 
@@ -20,7 +21,7 @@ struct Source {
     // How much longer things become, judged by the areas inside the margins; 1 where that is nearly
     // so, because a design need not change for a sliver.
     double scale = 1;
-    Length step;  // 1 mm where the sketch is measured in whole millimetres, else 1/16 in
+    Length step;  // 1 mm where the sketch is measured in millimetres, else 1/16 in
 };
 
 // The sketch carried with one choice of prints, and how good that is.
@@ -29,10 +30,11 @@ struct Attempt {
     std::vector<std::size_t> lost;  // indices of relations
     double cost = 0;                // 0 would be perfect
 };
-// `prints` are one a class of photos.
-Attempt attempt(const Source& source, const std::vector<Size>& prints);
+// `choices` are one a class of photos.
+Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
+                Springs::Shares shares = Springs::Shares::InProportion);
 
-// The attempt with the least cost that a search from the nearest prints finds, a class at a time.
+// The attempt with the least cost that a search from the nearest choices finds, a class at a time.
 Attempt bestAttempt(const Source& source);
 
 }  // namespace matwright::carry

@@ -119,7 +119,7 @@ Springs AxisNet::springs(double photoWeight, bool equalPhotos) const {
             start[set] = ticksOf(sourceOf(line)) * scale - ticksOf(offsetOf(line));
         }
     }
-    Springs springs(std::move(start));
+    Springs springs(std::move(start), m_task.shares);
     if (equalPhotos) {
         addEqualPhotos(springs);
     }
@@ -197,7 +197,7 @@ bool AxisNet::requireEquation(Springs& springs, const Relation& relation) const 
 
 void AxisNet::preferEqualPhotos() {
     m_equations.clear();
-    Springs springs{std::vector<double>(lineCount())};
+    Springs springs(std::vector<double>(lineCount()), m_task.shares);
     addEqualPhotos(springs);
     for (const RelationKind kind : equating) {
         for (const Relation& relation : m_task.relations) {

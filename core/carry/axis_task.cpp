@@ -116,12 +116,11 @@ std::vector<Interval> settled(const AxisTask& task) {
     const std::vector<double> places = net.springs(forcedPhotoWeight, true).settle();
     // Photos that share what is no multiple of the step may differ by one.
     const Springs springs = net.springs(forcedPhotoWeight, false);
-    const double before = springs.violation(places);
     std::vector<double> rounded;
     for (const Length step : {task.step, task.step.scaledRounded(1, 2),
                               task.step.scaledRounded(1, 4), Length::fromTicks(1)}) {
         rounded = Rounding(task, net, springs, places, step).rounded();
-        if (springs.violation(rounded) <= before + 2) {
+        if (!springs.missesMore(rounded, places)) {
             break;
         }
     }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/carry/relation.h"
+#include "core/carry/springs.h"
 
 namespace matwright::carry {
 
@@ -35,6 +36,7 @@ struct AxisTask {
     const PageSetup& to;
     std::vector<Wish> wishes;  // one a footprint
     Length step;               // of the trimmer
+    Springs::Shares shares = Springs::Shares::InProportion;
 };
 
 // The new trims. Relations are taken in the order of their kinds, each if it does not contradict

@@ -29,9 +29,9 @@ void makeSound(const Source& source, Sketch& sketch) {
             continue;
         }
         const bool wasOn = surface(source.sketch.page).contains(before.outer);
-        const Piece again =
+        const Piece again = carry::withinPrint(
             wasOn ? carry::broughtOnPage(*before.piece, surface(sketch.page), source.step)
-                  : *before.piece;
+                  : *before.piece);
         if (!findFault(again)) {
             piece = again;
         } else {

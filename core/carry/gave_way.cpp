@@ -8,6 +8,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/carry/judgement.h"
 #include "core/measure/catalogue.h"
 #include "core/measure/length_text.h"
 #include "core/outline/layering.h"
@@ -28,39 +29,55 @@ const Piece& pieceAfter(const Source& source, const Attempt& attempt, std::size_
     return attempt.sketch.pieces.at(source.pieces[i].id);
 }
 
+// Which of the members got which size.
+template <typename SizeOf>
+std::vector<std::pair<Size, Indices>> groupedBy(const Indices& members, const SizeOf& sizeOf) {
+    std::vector<std::pair<Size, Indices>> groups;
+    for (const std::size_t i : members) {
+        const Size size = sizeOf(i);
+        auto it = std::ranges::find(groups, size, &std::pair<Size, Indices>::first);
+        if (it == groups.end()) {
+            it = groups.insert(groups.end(), {size, {}});
+        }
+        it->second.push_back(i);
+    }
+    return groups;
+}
+
 void tellPrints(const Source& source, const Attempt& attempt, Sentences& told) {
     for (const PhotoClass& photos : source.photos) {
-        const Size now = *pieceAfter(source, attempt, photos.members.front()).printSize;
-        const std::string label = labelOf(source, photos.members);
-        const bool several = photos.members.size() > 1;
-        if (now != photos.print) {
-            told.push_back(fmt::format("{} {} printed {} now, not {}.", label,
-                                       several ? "are" : "is", printText(now),
-                                       printText(photos.print)));
-        } else if (!printSizeOf(now)) {
-            told.push_back(fmt::format("{} {} print of {}, which is no usual size.", label,
-                                       several ? "keep their" : "keeps its", printText(now)));
+        const auto groups = groupedBy(photos.members, [&](std::size_t i) {
+            return *pieceAfter(source, attempt, i).printSize;
+        });
+        for (const auto& [print, members] : groups) {
+            const std::string label = labelOf(source, members);
+            const bool several = members.size() > 1;
+            if (print != photos.print) {
+                told.push_back(fmt::format("{} {} printed {} now, not {}.", label,
+                                           several ? "are" : "is", printText(print),
+                                           printText(photos.print)));
+            } else if (!printSizeOf(print)) {
+                told.push_back(fmt::format("{} {} print of {}, which is no usual size.", label,
+                                           several ? "keep their" : "keeps its", printText(print)));
+            }
         }
     }
 }
 
 void tellTrims(const Source& source, const Attempt& attempt, Sentences& told) {
     for (const PhotoClass& photos : source.photos) {
-        std::vector<std::pair<Size, Indices>> trims;
-        for (const std::size_t i : photos.members) {
+        Indices members = photos.members;
+        std::erase_if(members, [&](std::size_t i) {
             const Piece& now = pieceAfter(source, attempt, i);
-            if (now.size == trimFrom(photos, *now.printSize, source.step)) {
-                continue;
-            }
-            auto it = std::ranges::find(trims, now.size, &std::pair<Size, Indices>::first);
-            if (it == trims.end()) {
-                it = trims.insert(trims.end(), {now.size, {}});
-            }
-            it->second.push_back(i);
-        }
-        for (const auto& [trim, members] : trims) {
-            told.push_back(fmt::format("{} {} trimmed to {}.", labelOf(source, members),
-                                       members.size() > 1 ? "are" : "is", naturalSizeText(trim)));
+            // A trim that was larger than its print is cut down to it, which is told too.
+            return now.size == trimFrom(photos, *now.printSize, source.step) &&
+                   photos.print.contains(photos.trim);
+        });
+        const auto groups =
+            groupedBy(members, [&](std::size_t i) { return pieceAfter(source, attempt, i).size; });
+        for (const auto& [trim, same] : groups) {
+            told.push_back(fmt::format("{} {} trimmed to {}.", labelOf(source, same),
+                                       same.size() > 1 ? "are" : "is", naturalSizeText(trim)));
         }
     }
 }
@@ -99,7 +116,8 @@ std::set<std::pair<std::size_t, std::size_t>> overlapsIn(const Sketch& sketch) {
 void tellOverlaps(const Source& source, const Attempt& attempt, Sentences& told) {
     const auto before = overlapsIn(source.sketch);
     for (const auto& pair : overlapsIn(attempt.sketch)) {
-        if (!before.contains(pair)) {
+        if (!before.contains(pair) && mustStayClear(pieceAfter(source, attempt, pair.first),
+                                                    pieceAfter(source, attempt, pair.second))) {
             told.push_back(labelOf(source, {pair.first, pair.second}) + " overlap now.");
         }
     }

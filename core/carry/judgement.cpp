@@ -39,6 +39,14 @@ double squaredLog(double ratioOfTwo) {
     return l * l;
 }
 
+// Photos and words inside the margins of a page, or of both pages together.
+bool isInsideMargins(const Footprint& piece, const PageSetup& setup) {
+    const std::vector<Rect> areas = insideMargins(setup);
+    return std::ranges::any_of(areas,
+                               [&](const Rect& area) { return area.contains(piece.outer); }) ||
+           areas.front().united(areas.back()).contains(piece.outer);
+}
+
 // How far the photo is from the same photo at scale, and how much of its print is cut away.
 double photoCost(const Piece& before, const Piece& after, double scale) {
     const double wasted = 1 - area(after.size) / area(*after.printSize);
@@ -60,16 +68,22 @@ double otherCost(const Piece& before, const Piece& after, double scale) {
 
 }  // namespace
 
-std::vector<std::pair<std::size_t, std::size_t>> newPhotoOverlaps(
-    const Source& source, const std::vector<Footprint>& after) {
-    std::vector<std::pair<std::size_t, std::size_t>> found;
-    for (std::size_t i = 0; i < after.size(); ++i) {
-        for (std::size_t j = i + 1; j < after.size(); ++j) {
-            if (after[i].piece->printSize && after[j].piece->printSize &&
-                after[i].outer.interiorIntersects(after[j].outer) &&
-                !source.pieces[i].outer.interiorIntersects(source.pieces[j].outer)) {
-                found.emplace_back(i, j);
-            }
+bool mustStayClear(const Piece& below, const Piece& above) {
+    const auto counts = [](const Piece& piece) {
+        return piece.kind == PieceKind::PhotoSlot || piece.kind == PieceKind::Title ||
+               piece.kind == PieceKind::Journaling;
+    };
+    return counts(below) && (counts(above) || isPaper(above));
+}
+
+std::size_t newOverlaps(const Source& source, const std::vector<Footprint>& after) {
+    std::size_t found = 0;
+    for (std::size_t below = 0; below < after.size(); ++below) {
+        for (std::size_t above = below + 1; above < after.size(); ++above) {
+            const bool overlap =
+                after[below].outer.interiorIntersects(after[above].outer) &&
+                !source.pieces[below].outer.interiorIntersects(source.pieces[above].outer);
+            found += overlap && mustStayClear(*after[below].piece, *after[above].piece) ? 1 : 0;
         }
     }
     return found;
@@ -89,14 +103,22 @@ void judge(const Source& source, Attempt& attempt) {
     for (std::size_t i = 0; i < after.size(); ++i) {
         const Piece& before = *source.pieces[i].piece;
         const Piece& now = *after[i].piece;
+        if (findFault(now)) {
+            // Squeezed to nothing, say.
+            attempt.cost += 1000;
+            continue;
+        }
         attempt.cost += now.printSize ? photoCost(before, now, source.scale)
                                       : otherCost(before, now, source.scale);
         const bool left = surface(source.sketch.page).contains(source.pieces[i].outer) &&
                           !room.contains(after[i].outer);
         attempt.cost += left ? 100 : 0;
-        attempt.cost += findFault(now) ? 1000 : 0;
+        const bool overMargin = now.kind != PieceKind::Embellishment && !isPaper(now) &&
+                                isInsideMargins(source.pieces[i], source.sketch.page) &&
+                                !isInsideMargins(after[i], attempt.sketch.page);
+        attempt.cost += overMargin ? 3 : 0;
     }
-    attempt.cost += 20 * static_cast<double>(newPhotoOverlaps(source, after).size());
+    attempt.cost += 20 * static_cast<double>(newOverlaps(source, after));
 }
 
 }  // namespace matwright::carry

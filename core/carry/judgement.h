@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <utility>
+#include <cstddef>
 #include <vector>
 
 #include "core/carry/attempt.h"
@@ -13,8 +13,11 @@ namespace matwright::carry {
 // photo paper, texts without room.
 void judge(const Source& source, Attempt& attempt);
 
-// Two photos, mats included, whose upright boxes overlap now and did not before.
-std::vector<std::pair<std::size_t, std::size_t>> newPhotoOverlaps(
-    const Source& source, const std::vector<Footprint>& after);
+// Whether it matters when one of two pieces comes to lie on the other: a photo or words under a
+// photo, words or paper. Ornaments may lie anywhere.
+bool mustStayClear(const Piece& below, const Piece& above);
+
+// How many such pairs overlap now, by their upright boxes, that did not before.
+std::size_t newOverlaps(const Source& source, const std::vector<Footprint>& after);
 
 }  // namespace matwright::carry

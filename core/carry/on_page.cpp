@@ -23,6 +23,15 @@ Length smaller(Length side, Length step) {
 
 }  // namespace
 
+Piece withinPrint(Piece piece) {
+    if (!piece.printSize || piece.printSize->contains(piece.size)) {
+        return piece;
+    }
+    const Size size = {std::min(piece.size.width, piece.printSize->width),
+                       std::min(piece.size.height, piece.printSize->height)};
+    return withBox(piece, Rect::at(piece.place, size));
+}
+
 Piece broughtOnPage(Piece piece, const Rect& surface, Length step) {
     // A side loses a twentieth or a step a time, so this ends.
     for (int i = 0; i < 400; ++i) {

@@ -9,4 +9,7 @@ namespace matwright::carry {
 // surface. Trims get smaller in their prints; sides go down to the step.
 Piece broughtOnPage(Piece piece, const Rect& surface, Length step);
 
+// A photo whose trim ends with its print where it was larger.
+Piece withinPrint(Piece piece);
+
 }  // namespace matwright::carry

@@ -35,6 +35,20 @@ Length sideFrom(Length trim, Length print, Length newPrint, Length step) {
     return std::clamp(wished, std::min(step, newPrint), newPrint);
 }
 
+// The catalogue's prints as the class lies.
+std::vector<Size> printsFor(const PhotoClass& photos) {
+    std::vector<Size> prints;
+    const bool wasSquare = photos.print.width == photos.print.height;
+    for (const NamedSize& named : printSizes()) {
+        const bool square = named.size.width == named.size.height;
+        if ((square || !wasSquare) && (isMetric(photos.print) || !isMetric(named.size))) {
+            prints.push_back(photos.print.width > photos.print.height ? named.size.turned()
+                                                                      : named.size);
+        }
+    }
+    return prints;
+}
+
 }  // namespace
 
 std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces) {
@@ -55,27 +69,42 @@ std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces) {
     return classes;
 }
 
-std::vector<Size> printChoices(const PhotoClass& photos, double scale) {
-    const double wished = area(photos.print) * scale * scale;
-    std::vector<Size> choices;
-    const auto distance = [&](Size print) {
-        return std::abs(std::log(area(print) / wished)) +
-               std::abs(shapeOf(print) - shapeOf(photos.print));
+std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Length step) {
+    const double wished = area(photos.trim) * scale * scale;
+    const std::vector<Size> prints = printsFor(photos);
+    std::vector<PhotoChoice> choices{{photos.print, trimFrom(photos, photos.print, step)}};
+    const auto add = [&](const PhotoChoice& choice) {
+        if (std::ranges::find(choices, choice) == choices.end()) {
+            choices.push_back(choice);
+        }
     };
-    for (const NamedSize& named : printSizes()) {
-        const Size lying = named.size.turned();
-        const Size print = photos.print.width > photos.print.height ? lying : named.size;
-        const bool square = print.width == print.height;
-        const bool wasSquare = photos.print.width == photos.print.height;
-        const double share = area(print) / wished;
-        if (print != photos.print && (square || !wasSquare) &&
-            (isMetric(photos.print) || !isMetric(print)) && smallestShare <= share &&
-            share <= largestShare) {
-            choices.push_back(print);
+    for (const Size& print : prints) {
+        const Size trim = trimFrom(photos, print, step);
+        const double share = area(trim) / wished;
+        if (smallestShare <= share && share <= largestShare) {
+            add({print, trim});
         }
     }
-    choices.push_back(photos.print);
-    std::ranges::sort(choices, {}, distance);
+    for (const double factor : {1.0, 0.9, 0.8}) {
+        const auto side = [&](Length length) {
+            return std::max(length.scaledRounded(scale * factor).roundedTo(step), step);
+        };
+        const Size trim = {side(photos.trim.width), side(photos.trim.height)};
+        const Size* smallest = nullptr;
+        for (const Size& print : prints) {
+            if (print.contains(trim) && (!smallest || area(print) < area(*smallest))) {
+                smallest = &print;
+            }
+        }
+        if (smallest && scale * factor != 1) {
+            add({*smallest, trim});
+        }
+    }
+    std::ranges::stable_sort(choices, {}, [&](const PhotoChoice& choice) {
+        return std::abs(std::log(area(choice.trim) / wished)) +
+               std::abs(shapeOf(choice.trim) - shapeOf(photos.trim)) +
+               (choice.trim == choice.print ? 0 : 0.3);
+    });
     return choices;
 }
 

@@ -15,10 +15,17 @@ struct PhotoClass {
 };
 std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces);
 
-// The prints a class may get where lengths become about `scale` times as long: its own, and those
-// of the catalogue that lie as it does and are not far too large or small; from the nearest on.
-// Prints sold in whole centimetres only in place of such.
-std::vector<Size> printChoices(const PhotoClass& photos, double scale);
+struct PhotoChoice {
+    Size print;
+    Size trim;
+    friend bool operator==(const PhotoChoice&, const PhotoChoice&) = default;
+};
+
+// What a class may get where lengths become about `scale` times as long; from the nearest on. Its
+// own print, those of the catalogue that lie as it does and are not far too large or small, each
+// with the same share cut away; and the trim at scale, or a little smaller, from the smallest print
+// that holds it. Prints sold in whole centimetres only in place of such.
+std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Length step);
 
 // What a trim becomes that was cut from `photos.print` when it is cut from `print`: the whole
 // print, or the same share of it on the step.

@@ -194,7 +194,7 @@ class Finder {
             const bool told = std::ranges::all_of(
                                   members, [&](std::size_t i) { return isCentredSomewhere(i); }) ||
                               std::ranges::all_of(members, [&](std::size_t i) {
-                                  return trim(i) == trim(members.front());
+                                  return trim(i) == trim(members.front()) && !m_pieces[i].oblique;
                               });
             if (members.size() > 1 && !told) {
                 m_found.push_back(relation(RelationKind::CentredTogether, members));

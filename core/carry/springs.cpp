@@ -27,7 +27,8 @@ std::vector<double> solvedSystem(std::vector<std::vector<double>>& m, std::vecto
                 m[i][j] -= m[i][k] * m[j][k];
             }
         }
-        const double root = std::sqrt(m[j][j]);
+        // Rounding may take the last digit of what is hardly held.
+        const double root = std::sqrt(std::max(m[j][j], 1e-15));
         for (std::size_t i = j; i < n; ++i) {
             m[i][j] /= root;
         }
@@ -53,8 +54,8 @@ double lengthOf(const Stretch& stretch, const std::vector<double>& places) {
     return places[stretch.b] - places[stretch.a] + stretch.shift;
 }
 
-Springs::Springs(std::vector<double> start)
-    : m_start(std::move(start)), m_pivotRow(m_start.size(), none) {}
+Springs::Springs(std::vector<double> start, Shares shares)
+    : m_start(std::move(start)), m_shares(shares), m_pivotRow(m_start.size(), none) {}
 
 bool Springs::require(const Terms& terms, double value) {
     Row row;
@@ -188,12 +189,13 @@ bool Springs::updateActive(const std::vector<double>& places, std::vector<bool>&
     return changed;
 }
 
-double Springs::violation(const std::vector<double>& places) const {
-    double worst = 0;
-    for (const Bound& bound : m_bounds) {
-        worst = std::max(worst, bound.least - lengthOf(bound.stretch, places));
-    }
-    return worst;
+bool Springs::missesMore(const std::vector<double>& places,
+                         const std::vector<double>& settled) const {
+    return std::ranges::any_of(m_bounds, [&](const Bound& bound) {
+        const double missed = bound.least - lengthOf(bound.stretch, places);
+        const double before = bound.least - lengthOf(bound.stretch, settled);
+        return missed > std::max(before, 0.0) + 2;
+    });
 }
 
 std::vector<double> Springs::settle() const {
@@ -206,7 +208,9 @@ std::vector<double> Springs::settle() const {
             const Spring& spring = m_springs[i];
             // At first nothing is known of the length to come.
             const double length = round == 0 ? spring.rest : lengthOf(spring.stretch, places);
-            stiffness[i] = spring.weight / std::max((spring.rest + length) / 2, shortest);
+            stiffness[i] =
+                spring.weight /
+                (m_shares == Shares::Even ? inch : std::max((spring.rest + length) / 2, shortest));
         }
         std::vector<double> next = solved(stiffness, active);
         double moved = 0;

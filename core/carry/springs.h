@@ -31,13 +31,16 @@ struct Bound {
 // Points on a line, springs between them, bounds and exact linear equations.
 //
 // The springs' energy is least under the equations (eliminated first, so they hold to rounding) and
-// the bounds (an active set, each kept by a very stiff spring). A spring's stiffness is its weight
-// over the mean of its length at rest and its length as it becomes: the same seen from either
-// side, so that stretching back undoes stretching.
+// the bounds (an active set, each kept by a very stiff spring). Shares in proportion: a spring's
+// stiffness is its weight over the mean of its length at rest and its length as it becomes, the
+// same seen from either side. Even shares: it is the weight alone, so that places are a linear
+// function of the ends and stretching back exactly undoes stretching.
 class Springs {
   public:
+    enum class Shares { InProportion, Even };
+
     // `start` are the points' places to begin from; where nothing else says, they stay near.
-    explicit Springs(std::vector<double> start);
+    Springs(std::vector<double> start, Shares shares);
 
     // Sum of coefficient * x = value. False, and nothing changes, where it contradicts earlier
     // equations by more than a tick.
@@ -49,8 +52,8 @@ class Springs {
 
     // The places at rest.
     std::vector<double> settle() const;
-    // How much the bound that is missed most is missed by; 0 where all hold.
-    double violation(const std::vector<double>& places) const;
+    // Whether some bound is missed at `places` by more than at `settled` and a tick or two.
+    bool missesMore(const std::vector<double>& places, const std::vector<double>& settled) const;
     // Whether the equations say where the point is once others are known.
     bool isDependent(std::size_t point) const { return m_pivotRow[point] != none; }
     // The dependent points worked out anew from the others.
@@ -69,6 +72,7 @@ class Springs {
     bool updateActive(const std::vector<double>& places, std::vector<bool>& active) const;
 
     std::vector<double> m_start;
+    Shares m_shares;
     std::vector<Row> m_rows;
     std::vector<std::size_t> m_pivotRow;
     std::vector<Spring> m_springs;

@@ -13,7 +13,8 @@ void BatchRun::addSketch(const std::string& name, const Sketch& sketch) {
 int BatchRun::run(const std::vector<std::string>& arguments) {
     std::ostringstream results;
     std::ostringstream complaints;
-    BatchPorts ports{files, results, complaints, [this] { ++paintingStarts; }};
+    BatchPorts ports{disk ? *disk : files,         results,       complaints,
+                     [this] { ++paintingStarts; }, libraryFolder, cacheFolder};
     const int code = runBatch(arguments, ports);
     out = results.str();
     err = complaints.str();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <filesystem>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -13,6 +14,10 @@ namespace matwright::app {
 // A run of the companion on files in memory.
 struct BatchRun {
     MemoryFileStore files;
+    // Where a person's own library and its index are; on the disk.
+    std::filesystem::path libraryFolder;
+    std::filesystem::path cacheFolder;
+    FileStore* disk = nullptr;  // used instead of `files` where there is one
     std::string out;
     std::string err;
     int paintingStarts = 0;

@@ -13,13 +13,24 @@ TEST(BatchCommandLine, HelpTeachesWithExamplesAndExitCodes) {
     EXPECT_EQ(batch.run({"--help"}), Done);
     EXPECT_EQ(batch.err, "");
     for (const char* part : {"template", "cutlines", "picture", "check", "pieces", "sizes",
-                             "Examples:", "Exit codes:"}) {
+                             "library", "Examples:", "Exit codes:"}) {
         EXPECT_NE(batch.out.find(part), std::string::npos) << part;
     }
     for (const char* command : {"template", "cutlines", "picture", "check", "pieces"}) {
         EXPECT_EQ(batch.run({command, "--help"}), Done);
         EXPECT_NE(batch.out.find(std::string("matwright-batch ") + command), std::string::npos);
     }
+}
+
+TEST(BatchCommandLine, HelpOnLibrariesTeachesWithExamples) {
+    BatchRun batch;
+    EXPECT_EQ(batch.run({"library", "--help"}), Done);
+    for (const char* command : {"list", "search", "families", "problems"}) {
+        EXPECT_NE(batch.out.find(std::string("\n  ") + command), std::string::npos) << command;
+        EXPECT_EQ(BatchRun().run({"library", command, "--help"}), Done);
+    }
+    EXPECT_EQ(batch.run({"library", "search", "--help"}), Done);
+    EXPECT_NE(batch.out.find("matwright-batch library search --photos 3"), std::string::npos);
 }
 
 TEST(BatchCommandLine, VersionIsOneLine) {
@@ -36,7 +47,10 @@ TEST(BatchCommandLine, NamesTheWordItDoesNotKnow) {
     } rows[] = {{{"nope"}, "There is no command \"nope\"."},
                 {{"--nope"}, "There is no option \"--nope\"."},
                 {{"template", "--nope=1"}, "There is no option \"--nope\"."},
-                {{"pieces", "page.svg", "--nope"}, "There is no option \"--nope\"."}};
+                {{"pieces", "page.svg", "--nope"}, "There is no option \"--nope\"."},
+                {{"library", "nope"}, "There is no command \"nope\"."},
+                {{"library", "--nope"}, "There is no option \"--nope\"."},
+                {{"library", "search", "sea", "--nope"}, "There is no option \"--nope\"."}};
     for (const auto& row : rows) {
         BatchRun batch;
         EXPECT_EQ(batch.run(row.arguments), WrongUse);
@@ -75,7 +89,14 @@ INSTANTIATE_TEST_SUITE_P(
         Arguments{"picture", "page.svg", "-o", "out.png", "--width", "0"},
         Arguments{"picture", "page.svg", "-o", "out.png", "--width", "20001"},
         Arguments{"check", "page.svg", "--trimmer-step", "0"}, Arguments{"check", "page.svg", "x"},
-        Arguments{"pieces"}));
+        Arguments{"pieces"}, Arguments{"library"}, Arguments{"library", "search", "--photos", "-1"},
+        Arguments{"library", "search", "--photos", "101"},
+        Arguments{"library", "search", "--photos", "2", "--photos-at-most", "3"},
+        Arguments{"library", "search", "--single-page", "--double-page"},
+        Arguments{"library", "search", "--some-upright", "--only-lying"},
+        Arguments{"library", "search", "--print", "wide"},
+        Arguments{"library", "search", "--page", "0x0"},
+        Arguments{"library", "search", "--order", "colour"}, Arguments{"library", "list", "sea"}));
 
 TEST(BatchCommandLine, AnUnknownCommandIsNamed) {
     BatchRun batch;
