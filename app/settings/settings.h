@@ -30,6 +30,7 @@ struct Settings {
     Length printerMargin = Length::inches(0, 1, 4);
     Length overlap = Length::inches(0, 1, 4);
     bool templateTiled = false;
+    QString libraryFolder;    // of sketches; empty: the standard one
     QStringList recentFiles;  // absolute paths, latest first, at most maxRecentFiles
 
     friend bool operator==(const Settings&, const Settings&) = default;

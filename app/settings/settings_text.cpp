@@ -106,6 +106,7 @@ Settings readSettings(const QSettings& file) {
     settings.screenPpi = textAt(file, "screen-ppi").toDouble();  // 0 where it is no number
     settings.sheetId = textAt(file, "template/sheet").toStdString();
     readFlag(file, "template/tiled", settings.templateTiled);
+    settings.libraryFolder = textAt(file, "library/folder");
     settings.recentFiles = file.value(QStringLiteral("recent-files")).toStringList();
     return settings;
 }
@@ -128,6 +129,7 @@ void writeSettings(QSettings& file, const Settings& settings) {
     put("screen-ppi", settings.screenPpi);
     put("template/sheet", QString::fromStdString(settings.sheetId));
     put("template/tiled", settings.templateTiled);
+    put("library/folder", settings.libraryFolder);
     put("recent-files", settings.recentFiles);
 }
 

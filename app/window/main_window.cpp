@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QScreen>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QTimer>
 #include <QToolBar>
@@ -26,6 +27,7 @@
 #include "app/window/file_actions.h"
 #include "app/window/help_actions.h"
 #include "app/window/icons.h"
+#include "app/window/library_place.h"
 #include "app/window/next_step_button.h"
 #include "app/window/next_step_line.h"
 #include "app/window/setting_actions.h"
@@ -38,7 +40,7 @@ namespace {
 
 const QString geometryKey = QStringLiteral("geometry");
 const QString docksKey = QStringLiteral("docks");
-constexpr int docksVersion = 2;  // count up when docks or toolbars change
+constexpr int docksVersion = 3;  // count up when docks or toolbars change
 
 // A dock behind another tab counts as shown for Qt, only outside the window: Tab would go through
 // everything in it unseen.
@@ -79,7 +81,10 @@ void MainWindow::makeCentre() {
     layout->setSpacing(0);
     layout->addWidget(new NextStepLine(m_work.session));
     layout->addWidget(m_canvas, 1);
-    setCentralWidget(centre);
+    centre->setFocusProxy(m_canvas);
+    m_centre = new QStackedWidget;
+    m_centre->addWidget(centre);
+    setCentralWidget(m_centre);
 }
 
 void MainWindow::makeDocks() {
@@ -150,12 +155,17 @@ void MainWindow::makeActions() {
     m_toolActions = new ToolActions(*m_canvas);
     m_arrangeActions = new ArrangeActions(m_workplace, this);
     connect(m_fileActions->makeTemplate, &QAction::triggered, this, &MainWindow::showTemplate);
+    m_library =
+        new LibraryPlace(m_workplace, *m_files, m_work.document, *m_centre, *this, m_partsFolder);
 }
 
 void MainWindow::makeMenus() {
     m_fileActions->addTo(*menuBar()->addMenu(tr("&File")));
-    m_editActions->addTo(*menuBar()->addMenu(tr("&Edit")));
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    m_editActions->addTo(*edit);
     QMenu* view = menuBar()->addMenu(tr("&View"));
+    view->addAction(m_library->show);
+    view->addSeparator();
     m_viewActions->addTo(*view);
     view->addSeparator();
     m_settingActions->addTo(*view);
@@ -164,9 +174,16 @@ void MainWindow::makeMenus() {
     for (QDockWidget* dock : m_docks) {
         panels->addAction(dock->toggleViewAction());
     }
-    m_toolActions->addTo(*menuBar()->addMenu(tr("&Draw")));
-    m_arrangeActions->addTo(*menuBar()->addMenu(tr("&Arrange")));
-    (new HelpActions(*menuBar(), *this))->addTo(*menuBar()->addMenu(tr("&Help")));
+    QMenu* draw = menuBar()->addMenu(tr("&Draw"));
+    m_toolActions->addTo(*draw);
+    QMenu* arrange = menuBar()->addMenu(tr("&Arrange"));
+    m_arrangeActions->addTo(*arrange);
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    (new HelpActions(*menuBar(), *this))->addTo(*help);
+    for (QMenu* menu : {edit, panels, draw, arrange}) {
+        m_library->addForPageOnly(*menu);
+    }
+    m_library->addMenuBefore(help->menuAction());
 }
 
 void MainWindow::makeToolBar() {
@@ -175,8 +192,14 @@ void MainWindow::makeToolBar() {
     bar->setMovable(false);
     bar->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
     bar->setIconSize({24, 24});
-    bar->addActions({m_fileActions->startNew, m_fileActions->open, m_fileActions->save});
-    bar->addSeparator();
+    bar->addActions(
+        {m_library->show, m_fileActions->startNew, m_fileActions->open, m_fileActions->save});
+    bar = addToolBar(tr("Page"));
+    bar->setObjectName(QStringLiteral("page-tools"));
+    bar->setMovable(false);
+    bar->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+    bar->setIconSize({24, 24});
+    m_library->addForPageOnly(*bar);
     bar->addActions({m_editActions->undo, m_editActions->redo});
     bar->addSeparator();
     m_toolActions->addTo(*bar);
@@ -187,6 +210,7 @@ void MainWindow::makeToolBar() {
 
 void MainWindow::addNextStepBar() {
     QToolBar* bar = addToolBar(tr("Next step"));
+    m_library->addForPageOnly(*bar);
     bar->setObjectName(QStringLiteral("next-step"));
     bar->setMovable(false);
     bar->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
@@ -295,7 +319,7 @@ void MainWindow::restorePlace() {
 
 void MainWindow::keepPlace() {
     m_settings.setWindowState(geometryKey, saveGeometry());
-    m_settings.setWindowState(docksKey, saveState(docksVersion));
+    m_settings.setWindowState(docksKey, m_library->dockState(docksVersion));
 }
 
 }  // namespace matwright::app

@@ -8,12 +8,14 @@
 #include "app/window/workplace.h"
 
 class QDockWidget;
+class QStackedWidget;
 
 namespace matwright::app {
 
 class Canvas;
 class FileActions;
 class FileFlow;
+class LibraryPlace;
 class EditActions;
 class ArrangeActions;
 class SettingActions;
@@ -34,6 +36,7 @@ class MainWindow final : public QMainWindow {
     Canvas& canvas() { return *m_canvas; }
     FileFlow& files() { return *m_files; }
     StatusLine& statusLine() { return *m_status; }
+    LibraryPlace& library() { return *m_library; }
 
     // Opens the template window, without waiting for it; tells where that part is missing.
     void showTemplate();
@@ -69,7 +72,9 @@ class MainWindow final : public QMainWindow {
     StatusLine* m_status;
     Workplace m_workplace;
     Canvas* m_canvas = nullptr;
+    QStackedWidget* m_centre = nullptr;
     FileFlow* m_files = nullptr;
+    LibraryPlace* m_library = nullptr;
     QDockWidget* m_trayDock = nullptr;
     QDockWidget* m_pieceDock = nullptr;
     QDockWidget* m_pageDock = nullptr;

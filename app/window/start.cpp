@@ -8,10 +8,12 @@
 #include <algorithm>
 #include <cstdio>
 #include <memory>
+#include <optional>
 #include <span>
 #include <string_view>
 
 #include "app/files/open_work.h"
+#include "app/library/library_part.h"
 #include "app/parts/parts.h"
 #include "app/printing/template_part.h"
 #include "app/settings/theme.h"
@@ -58,11 +60,24 @@ bool hasDisplay(std::span<char*> arguments) {
            hasArgument(arguments, {"-platform", "--platform"});
 }
 
+template <typename Part>
+std::optional<Error> faultOf(const QString& folder, const QString& name) {
+    const auto part = openPart<Part>(folder, name);
+    return part ? std::nullopt : std::optional(part.error());
+}
+
 // The exit code of --check-parts.
 int checkParts() {
-    const auto part = openPart<TemplatePart>(standardPartsFolder(), QStringLiteral("template"));
-    std::puts(part ? "All parts are there." : part.error().text().c_str());
-    return part ? 0 : 1;
+    const QString folder = standardPartsFolder();
+    for (const auto& fault : {faultOf<TemplatePart>(folder, QStringLiteral("template")),
+                              faultOf<LibraryPart>(folder, QStringLiteral("library"))}) {
+        if (fault) {
+            std::puts(fault->text().c_str());
+            return 1;
+        }
+    }
+    std::puts("All parts are there.");
+    return 0;
 }
 
 // Answers --help, --version and --check-parts without a display; gives the exit code.

@@ -1,0 +1,414 @@
+// SPDX-License-Identifier: MIT
+#include "app/library/library_view.h"
+
+#include <QContextMenuEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLocale>
+#include <QScrollBar>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+
+#include "app/files/paths.h"
+#include "app/library/entry_words.h"
+#include "app/library/filter_words.h"
+#include "app/panels/tint.h"
+
+namespace matwright::app {
+namespace {
+
+constexpr std::array pictureSides = {112, 148, 184, 224, 288};
+constexpr int usualSize = 1;
+const QString sizeKey = QStringLiteral("library-picture-size");
+
+QToolButton* quietButton(const QString& text) {
+    auto* button = new QToolButton;
+    button->setText(text);
+    button->setMinimumHeight(28);
+    button->setFocusPolicy(Qt::StrongFocus);
+    return button;
+}
+
+}  // namespace
+
+LibraryView::LibraryView(LibraryHost& host, SettingsStore& settings, LibraryAsks& asks,
+                         LibraryPlaces places, QWidget* parent)
+    : QWidget(parent),
+      m_host(host),
+      m_settings(settings),
+      m_asks(asks),
+      m_places(std::move(places)),
+      m_thumbnails(m_places.cacheFolder + QStringLiteral("/thumbnails")),
+      m_model(m_finder),
+      m_actions(new LibraryActions(*this)),
+      m_filters(new FilterPanel(m_finder)),
+      m_wall(new WallView(m_model, m_thumbnails)),
+      m_notice(new WallNotice),
+      m_details(new DetailsPanel(*m_actions)),
+      m_stack(new QStackedWidget),
+      m_count(new QLabel),
+      m_progress(new TintedLabel(Tint::Quiet)),
+      m_order(new QComboBox),
+      m_size(new QSlider(Qt::Horizontal)),
+      m_news(new QLabel),
+      m_undo(quietButton(tr("Undo"))),
+      m_problems(quietButton({})) {
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(m_filters);
+    layout->addWidget(makeMiddle(), 1);
+    layout->addWidget(m_details);
+    setTabOrder(m_filters, m_wall);
+    connectParts();
+    connectCommands();
+    takeFolderOfSettings();
+}
+
+LibraryView::~LibraryView() {
+    m_details->finishNote();
+}
+
+QWidget* LibraryView::makeHeader() {
+    auto* header = new QWidget;
+    auto* row = new QHBoxLayout(header);
+    row->setContentsMargins(10, 8, 10, 8);
+    row->setSpacing(8);
+    auto* back = quietButton(tr("← Back to the page"));
+    connect(back, &QToolButton::clicked, this, [this] { m_host.showPage(); });
+    row->addWidget(back);
+    QFont strong = m_count->font();
+    strong.setWeight(QFont::DemiBold);
+    m_count->setFont(strong);
+    row->addWidget(m_count);
+    m_progress->setWordWrap(false);
+    row->addWidget(m_progress);
+    row->addStretch(1);
+    m_order->addItems({tr("By name"), tr("Last used first"), tr("Most used first"),
+                       tr("Newest first")});  // as SearchOrder
+    m_order->setMinimumHeight(28);
+    m_order->setAccessibleName(tr("Order"));
+    row->addWidget(m_order);
+    m_size->setRange(0, static_cast<int>(pictureSides.size()) - 1);
+    m_size->setPageStep(1);
+    m_size->setFixedWidth(110);
+    m_size->setMinimumHeight(28);
+    m_size->setAccessibleName(tr("Size of the pictures"));
+    m_size->setToolTip(m_size->accessibleName());
+    row->addWidget(m_size);
+    return header;
+}
+
+QWidget* LibraryView::makeMiddle() {
+    auto* middle = new QWidget;
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins({});
+    column->setSpacing(0);
+    column->addWidget(makeHeader());
+    m_wall->setFrameShape(QFrame::NoFrame);
+    m_stack->addWidget(m_wall);
+    m_stack->addWidget(m_notice);
+    column->addWidget(m_stack, 1);
+    column->addWidget(makeFoot());
+    return middle;
+}
+
+QWidget* LibraryView::makeFoot() {
+    auto* foot = new QWidget;
+    auto* row = new QHBoxLayout(foot);
+    row->setContentsMargins(10, 4, 10, 4);
+    m_news->setTextFormat(Qt::PlainText);
+    row->addWidget(m_news);
+    row->addWidget(m_undo);
+    row->addStretch(1);
+    row->addWidget(m_problems);
+    m_undo->hide();
+    m_problems->hide();
+    m_problems->setAutoRaise(true);
+    return foot;
+}
+
+void LibraryView::connectParts() {
+    connect(&m_finder, &Finder::changed, this, &LibraryView::showFound);
+    connect(m_filters, &FilterPanel::wallWanted, this, [this] {
+        if (m_model.rowCount() > 0 && !m_wall->currentIndex().isValid()) {
+            m_wall->setCurrentIndex(m_model.index(0));
+        }
+        m_wall->setFocus();
+    });
+    connect(m_wall, &WallView::typed, m_filters, &FilterPanel::beginTyping);
+    connect(m_wall, &WallView::selectionShown, this, &LibraryView::showSelection);
+    connect(m_wall, &WallView::activated, m_actions->startPage, &QAction::trigger);
+    connect(m_wall, &WallView::familyWanted, this, [this](int row) {
+        m_wall->setCurrentIndex(m_model.index(row));
+        m_actions->showFamily->trigger();
+    });
+    connect(m_wall, &WallView::filesDropped, this, [this](const QList<QUrl>& urls) {
+        QStringList paths;
+        for (const QUrl& url : urls) {
+            if (url.isLocalFile()) {
+                paths << url.toLocalFile();
+            }
+        }
+        m_work->import(paths, m_finder.holdings());
+    });
+    connect(&m_thumbnails, &Thumbnails::ready, this, [this](const auto& contents) {
+        const auto rows = m_wall->selectedRows();
+        if (rows.size() == 1 &&
+            std::ranges::find(contents, m_model.content(rows.front())) != contents.end()) {
+            showSelection();
+        }
+    });
+    connect(m_order, &QComboBox::activated, this, [this](int order) {
+        Query query = m_finder.query();
+        query.order = static_cast<SearchOrder>(order);
+        m_finder.setQuery(std::move(query));
+    });
+    connect(m_size, &QSlider::valueChanged, this, [this](int value) {
+        m_wall->setPictureSide(pictureSides.at(static_cast<std::size_t>(value)));
+        m_settings.setWindowState(sizeKey, QByteArray::number(value));
+    });
+    const QByteArray kept = m_settings.windowState(sizeKey);
+    m_size->setValue(kept.isEmpty() ? usualSize : kept.toInt());
+    connect(m_details, &DetailsPanel::labelsChanged, this,
+            [this](const std::vector<std::string>& sketches, const auto& change) {
+                m_work->changeLabels(sketches, change, {});
+            });
+    connect(&m_settings, &SettingsStore::changed, this, &LibraryView::takeFolderOfSettings);
+    connect(m_undo, &QToolButton::clicked, this, [this] {
+        m_undo->hide();
+        m_news->clear();
+        if (m_undoing) {
+            m_undoing();
+        }
+    });
+    connect(m_problems, &QToolButton::clicked, m_actions->showProblems, &QAction::trigger);
+}
+
+void LibraryView::takeFolderOfSettings() {
+    const QString chosen = m_settings.value().libraryFolder;
+    const QString folder = chosen.isEmpty() ? m_places.standardFolder : chosen;
+    if (folder != m_folder) {
+        openLibrary(folder);
+    }
+}
+
+void LibraryView::openLibrary(const QString& folder) {
+    m_details->finishNote();
+    m_folder = folder;
+    m_isKnown = false;
+    m_problemLines.clear();
+    m_finder.setHoldings(Holdings::of({}));
+    m_wall->setLibrary(folder);
+    m_model.setLibrary(folder);
+    m_work = std::make_unique<LibraryWork>(folder);
+    m_indexing = std::make_unique<Indexing>(folder, m_places.cacheFolder);
+    connectWork();
+    m_indexing->remember();
+    m_work->prepare(folder == m_places.standardFolder);
+}
+
+void LibraryView::connectWork() {
+    connect(m_indexing.get(), &Indexing::found, this, [this](auto holdings) {
+        m_finder.setHoldings(std::move(holdings));
+        selectArrived({});
+    });
+    connect(m_indexing.get(), &Indexing::progressed, this, [this](const IndexProgress& progress) {
+        const QLocale locale;
+        m_progress->setText(
+            progress.toRead > 20
+                ? tr("Reading %1 of %2…")
+                      .arg(locale.toString(static_cast<qulonglong>(progress.read)),
+                           locale.toString(static_cast<qulonglong>(progress.toRead)))
+                : QString());
+    });
+    connect(m_indexing.get(), &Indexing::looked, this,
+            [this](const auto& update) { showLook(*update); });
+    connect(m_work.get(), &LibraryWork::prepared, this, [this](bool isNew) {
+        if (isNew) {
+            firstUse();
+        }
+        m_indexing->keepWatch();
+        m_indexing->refresh();
+    });
+    connect(m_work.get(), &LibraryWork::changed, m_indexing.get(), &Indexing::refresh);
+    connect(m_work.get(), &LibraryWork::said, this,
+            [this](const QString& sentence) { tellNews(sentence); });
+    connect(m_work.get(), &LibraryWork::failed, this,
+            [this](const QString& headline, const QString& sentences) {
+                m_asks.tell(headline, sentences);
+            });
+    connect(m_work.get(), &LibraryWork::arrived, this, &LibraryView::selectArrived);
+    connect(m_work.get(), &LibraryWork::trashed, this, [this](int count) {
+        tellNews(count == 1 ? tr("1 sketch moved to the trash.")
+                            : tr("%1 sketches moved to the trash.").arg(count),
+                 [this] { m_work->restoreTrashed(); });
+    });
+    connect(m_work.get(), &LibraryWork::imported, this, &LibraryView::tellImported);
+}
+
+void LibraryView::showLook(const IndexUpdate& update) {
+    m_isKnown = true;
+    m_progress->clear();
+    m_thumbnails.forgetFailures();
+    m_problemLines.clear();
+    for (const LibraryProblem& problem : update.problems) {
+        m_problemLines << asText(problem.text());
+    }
+    const auto count = m_problemLines.size();
+    m_problems->setText(count == 1 ? tr("1 file could not be read")
+                                   : tr("%1 files could not be read").arg(count));
+    m_problems->setVisible(count > 0);
+    m_actions->showProblems->setEnabled(count > 0);
+    if (!update.indexTrouble.empty()) {
+        m_host.say(asText(update.indexTrouble));
+    }
+    showFound();
+}
+
+void LibraryView::showFound() {
+    const auto all = m_finder.holdings()->size();
+    const auto found = m_finder.found().indices.size();
+    const QLocale locale;
+    const auto number = [&](std::size_t n) { return locale.toString(static_cast<qulonglong>(n)); };
+    if (all == 0) {
+        m_count->clear();
+    } else if (found == all) {
+        m_count->setText(all == 1 ? tr("1 sketch") : tr("%1 sketches").arg(number(all)));
+    } else {
+        m_count->setText(tr("%1 of %2 sketches").arg(number(found), number(all)));
+    }
+    m_order->setCurrentIndex(static_cast<int>(m_finder.query().order));
+    if (m_finder.query() != m_shownQuery) {
+        m_shownQuery = m_finder.query();
+        m_wall->verticalScrollBar()->setValue(0);
+    }
+    QStringList tags;
+    for (const std::string& tag : m_finder.holdings()->tags()) {
+        tags << asText(tag);
+    }
+    m_details->setKnownTags(tags);
+    showNotice();
+}
+
+void LibraryView::showNotice() {
+    const bool isEmpty = m_finder.holdings()->size() == 0;
+    if (!m_finder.found().indices.empty()) {
+        m_stack->setCurrentWidget(m_wall);
+        return;
+    }
+    m_stack->setCurrentWidget(m_notice);
+    if (isEmpty && !m_isKnown) {
+        m_notice->show(tr("Looking into the folder…"), {}, {});
+    } else if (isEmpty && !QFileInfo::exists(m_folder)) {
+        m_notice->show(
+            tr("The library's folder is not there"),
+            tr("%1\nIt may be on a drive that is not connected. As soon as it is back, "
+               "the sketches show by themselves.")
+                .arg(m_folder),
+            {{tr("Look again"), [this] { m_actions->lookAgain->trigger(); }},
+             {tr("Choose another folder…"), [this] { m_actions->chooseFolder->trigger(); }}});
+    } else if (isEmpty) {
+        m_notice->show(
+            tr("No sketches here yet"),
+            tr("Begin with the sketches that come with Matwright, or add your own. "
+               "Files and folders can also be dragged here."),
+            {{tr("Put in the starter sketches"), [this] { m_actions->putInStarters->trigger(); }},
+             {tr("Add files…"), [this] { m_actions->addFiles->trigger(); }},
+             {tr("Add a folder…"), [this] { m_actions->addFolder->trigger(); }}});
+    } else if (const auto& loosen = m_finder.found().loosen) {
+        const QString sketches =
+            loosen->wouldFind == 1 ? tr("1 sketch") : tr("%1 sketches").arg(loosen->wouldFind);
+        m_notice->show(tr("No sketch suits all of that"),
+                       tr("Without %1 there would be %2.")
+                           .arg(filterWords(loosen->filter, m_finder.query()), sketches),
+                       {{tr("Leave that out: %1").arg(sketches), [this] { loosenFilter(); }},
+                        {tr("Show all again"), [this] { m_finder.showAll(); }}});
+    } else {
+        m_notice->show(tr("No sketch suits all of that"),
+                       tr("More than one thing would have to be left out."),
+                       {{tr("Show all again"), [this] { m_finder.showAll(); }}});
+    }
+}
+
+void LibraryView::loosenFilter() {
+    if (const auto& loosen = m_finder.found().loosen) {
+        m_finder.setQuery(without(m_finder.query(), loosen->filter));
+    }
+}
+
+void LibraryView::showSelection() {
+    std::vector<LibraryEntry> entries;
+    const auto rows = m_wall->selectedRows();
+    for (const int row : rows) {
+        entries.push_back(m_model.entry(row));
+    }
+    const bool isOne = entries.size() == 1;
+    m_actions->setSelected(static_cast<int>(entries.size()),
+                           isOne && !entries.front().facts.doublePage);
+    m_actions->showFamily->setEnabled(isOne && entries.front().family != 0);
+    m_details->show(entries);
+    if (!isOne) {
+        m_thumbnails.wantFirst({});
+        return;
+    }
+    const ContentKey content = entries.front().content;
+    const int side = m_details->pictureSidePixels();
+    QImage picture = m_thumbnails.find(content, side);
+    if (picture.isNull()) {
+        picture = m_thumbnails.findAnySize(content);
+        m_thumbnails.wantFirst(
+            WantedThumbnail{content, (toPath(m_folder) / entries.front().path).string(), side});
+    }
+    m_details->setPicture(picture);
+}
+
+void LibraryView::tellNews(const QString& sentence, std::function<void()> undo) {
+    m_news->setText(sentence);
+    m_undoing = std::move(undo);
+    m_undo->setVisible(static_cast<bool>(m_undoing));
+}
+
+void LibraryView::selectArrived(const std::vector<std::string>& sketches) {
+    if (!sketches.empty()) {
+        m_arrived = sketches;
+    }
+    const bool areThere =
+        !m_arrived.empty() && std::ranges::all_of(m_arrived, [this](const std::string& path) {
+            return m_finder.holdings()->indexOf(path).has_value();
+        });
+    if (areThere) {
+        m_wall->select(m_arrived);
+        m_arrived.clear();
+    }
+}
+
+void LibraryView::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        m_host.showPage();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void LibraryView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_wall->setFocus();
+    if (m_indexing && m_isKnown) {
+        m_indexing->refresh();
+    }
+}
+
+void LibraryView::contextMenuEvent(QContextMenuEvent* event) {
+    if (!m_wall->isVisible() ||
+        !m_wall->rect().contains(m_wall->mapFromGlobal(event->globalPos()))) {
+        return;
+    }
+    QMenu menu;
+    menu.addActions(m_actions->forSelection());
+    menu.exec(event->globalPos());
+}
+
+}  // namespace matwright::app

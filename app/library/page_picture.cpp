@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#include "app/library/page_picture.h"
+
+#include <QPainter>
+
+#include "app/library/wall_cell.h"
+
+namespace matwright::app {
+namespace {
+
+constexpr int ground = 8;  // on each side of the page
+
+}  // namespace
+
+PagePicture::PagePicture(int height, QWidget* parent) : QWidget(parent) {
+    setFixedHeight(height);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void PagePicture::setPicture(const QImage& picture) {
+    m_picture = picture;
+    update();
+}
+
+int PagePicture::sidePixels() const {
+    return qRound((height() - 2 * ground) * devicePixelRatioF());
+}
+
+void PagePicture::paintEvent(QPaintEvent* /*event*/) {
+    if (m_picture.isNull()) {
+        return;
+    }
+    QPainter painter(this);
+    const QRect room = rect().adjusted(ground, ground, -ground, -ground);
+    QRect page(QPoint(), m_picture.size().scaled(room.size(), Qt::KeepAspectRatio));
+    page.moveCenter(room.center());
+    paintPageOn(painter, page, m_picture, palette());
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QImage>
+#include <QWidget>
+
+namespace matwright::app {
+
+// The picture of a page, as large as fits, on a quiet ground; never distorted.
+class PagePicture final : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit PagePicture(int height, QWidget* parent = nullptr);
+
+    // A null image leaves the ground empty.
+    void setPicture(const QImage& picture);
+    // The square a picture should fill, in device pixels.
+    int sidePixels() const;
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    QImage m_picture;
+};
+
+}  // namespace matwright::app
