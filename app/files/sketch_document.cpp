@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/sketch_document.h"
 
-#include <QCryptographicHash>
+#include <QFile>
 #include <QFileInfo>
 #include <utility>
 
@@ -10,11 +10,6 @@
 
 namespace matwright::app {
 namespace {
-
-QByteArray fingerprintOf(std::string_view bytes) {
-    return QCryptographicHash::hash({bytes.data(), static_cast<qsizetype>(bytes.size())},
-                                    QCryptographicHash::Sha256);
-}
 
 QStringList toStringList(const std::vector<std::string>& sentences) {
     QStringList list;
@@ -46,27 +41,27 @@ void SketchDocument::startNew(Sketch sketch) {
 
 Result<QStringList> SketchDocument::open(const QString& path) {
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    QByteArray fingerprint;
-    auto warnings = load(absolute, fingerprint);
-    if (warnings) {
-        belongTo(absolute, std::move(fingerprint));
+    auto loaded = load(absolute);
+    if (!loaded) {
+        return std::unexpected(loaded.error());
     }
-    return warnings;
+    belongTo(absolute, loaded->content);
+    return std::move(loaded->warnings);
 }
 
 Result<QStringList> SketchDocument::openRecovered(const QString& copyPath,
                                                   const QString& originalPath) {
-    QByteArray ofTheCopy;
-    auto warnings = load(copyPath, ofTheCopy);
-    if (warnings) {
-        // Nobody knows what the original held when the work began, so it counts as changed.
-        belongTo(originalPath, {});
-        m_session.markUnsaved();
+    auto loaded = load(copyPath);
+    if (!loaded) {
+        return std::unexpected(loaded.error());
     }
-    return warnings;
+    // Nobody knows what the original held when the work began, so it is not replaced.
+    belongTo(originalPath, {});
+    m_session.markUnsaved();
+    return std::move(loaded->warnings);
 }
 
-Result<QStringList> SketchDocument::load(const QString& path, QByteArray& fingerprint) {
+Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
     const auto bytes = m_store.read(toPath(path), maxSketchFileBytes);
     if (!bytes) {
         return std::unexpected(bytes.error());
@@ -75,40 +70,40 @@ Result<QStringList> SketchDocument::load(const QString& path, QByteArray& finger
     if (!loaded) {
         return std::unexpected(inFile(loaded.error(), path));
     }
-    fingerprint = fingerprintOf(*bytes);
     m_session.reset(std::move(loaded->sketch));
-    return toStringList(loaded->warnings);
+    return Loaded{toStringList(loaded->warnings), contentKeyOf(*bytes)};
 }
 
-Result<void> SketchDocument::saveAs(const QString& path) {
+Result<SavedSketch> SketchDocument::save() {
+    return saveOver(m_path, m_content);
+}
+
+Result<SavedSketch> SketchDocument::saveAs(const QString& path) {
     const QString absolute = QFileInfo(path).absoluteFilePath();
+    if (absolute == m_path) {
+        return save();
+    }
+    const auto there = m_store.read(toPath(absolute), maxSketchFileBytes);
+    return saveOver(absolute, there ? std::optional(contentKeyOf(*there)) : std::nullopt);
+}
+
+Result<SavedSketch> SketchDocument::saveOver(const QString& path,
+                                             std::optional<ContentKey> content) {
     const auto bytes = savableBytes(m_session.sketch());
     if (!bytes) {
-        return std::unexpected(inFile(bytes.error(), absolute));
+        return std::unexpected(inFile(bytes.error(), path));
     }
-    auto written = m_store.replace(toPath(absolute), *bytes);
-    if (written) {
+    auto saved = saveKeepingBoth(m_store, toPath(path), content, *bytes);
+    if (saved) {
         m_session.setClean();
-        belongTo(absolute, fingerprintOf(*bytes));
+        belongTo(QFile::decodeName(saved->path.c_str()), saved->content);
     }
-    return written;
+    return saved;
 }
 
-bool SketchDocument::wasChangedElsewhere() const {
-    if (m_path.isEmpty()) {
-        return false;
-    }
-    const auto bytes = m_store.read(toPath(m_path), maxSketchFileBytes);
-    if (!bytes) {
-        // Something is there now that could not have been read or written here.
-        return bytes.error().code == ErrorCode::TooLarge;
-    }
-    return fingerprintOf(*bytes) != m_fingerprint;
-}
-
-void SketchDocument::belongTo(const QString& path, QByteArray fingerprint) {
+void SketchDocument::belongTo(const QString& path, std::optional<ContentKey> content) {
     m_path = path;
-    m_fingerprint = std::move(fingerprint);
+    m_content = content;
     emit pathChanged();
 }
 

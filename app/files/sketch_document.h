@@ -1,18 +1,22 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QStringList>
+#include <optional>
 
 #include "app/editing/session.h"
 #include "core/filestore/file_store.h"
+#include "core/library/saving.h"
 
 namespace matwright::app {
 
-// The file behind a session: where it is, what it is called and whether the disk still holds what
-// was read or written last. Asks nobody anything; that is the window's part.
+// The file behind a session: where it is, what it is called and what it held when it was read or
+// written last. Asks nobody anything; that is the window's part.
+//
+// No save overwrites what somebody else has written meanwhile: then the work goes beside it under a
+// free name, and is that file from now on.
 //
 // When something fails the session is as it was: open work stays open, unsaved work unsaved.
 class SketchDocument final : public QObject {
@@ -33,26 +37,29 @@ class SketchDocument final : public QObject {
     // counts as unsaved.
     Result<QStringList> openRecovered(const QString& copyPath, const QString& originalPath);
 
-    // Precondition: path() is not empty.
-    Result<void> save() { return saveAs(m_path); }
-    // Takes the sketch suffix for granted; see withSketchSuffix.
-    Result<void> saveAs(const QString& path);
-
-    // Whether somebody else has changed the file at path() since it was read or written here. A
-    // file that has vanished counts as unchanged: saving brings it back.
-    bool wasChangedElsewhere() const;
+    // Gives what is worth saying (see SavedSketch). Precondition: path() is not empty.
+    Result<SavedSketch> save();
+    // Under this path, in place of a file that is there now: ask before. Takes the sketch suffix
+    // for granted; see withSketchSuffix. The path of the open file is save().
+    Result<SavedSketch> saveAs(const QString& path);
 
   signals:
     void pathChanged();
 
   private:
-    Result<QStringList> load(const QString& path, QByteArray& fingerprint);
-    void belongTo(const QString& path, QByteArray fingerprint);
+    struct Loaded {
+        QStringList warnings;
+        ContentKey content;
+    };
+    Result<Loaded> load(const QString& path);
+    Result<SavedSketch> saveOver(const QString& path, std::optional<ContentKey> content);
+    void belongTo(const QString& path, std::optional<ContentKey> content);
 
     Session& m_session;
     FileStore& m_store;
     QString m_path;
-    QByteArray m_fingerprint;  // of the bytes at m_path as this program last knew them
+    // What the file at m_path held as this program last knew it.
+    std::optional<ContentKey> m_content;
 };
 
 }  // namespace matwright::app

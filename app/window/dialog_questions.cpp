@@ -71,13 +71,6 @@ bool DialogQuestions::mayReplace(const QString& path) {
                      tr("A sketch of that name is there already."), tr("&Replace"));
 }
 
-bool DialogQuestions::mayOverwriteChanges(const QString& path) {
-    return confirmed(tr("Overwrite the changes in %1?").arg(QFileInfo(path).fileName()),
-                     tr("The file was changed outside this window since it was opened. To keep "
-                        "both, cancel and use Save as."),
-                     tr("&Overwrite"));
-}
-
 Questions::RecoveryChoice DialogQuestions::recoveredWork(const AbandonedWork& work) {
     QMessageBox box(m_window);
     phrase(box, tr("Recovered work from %1").arg(work.shownName()),

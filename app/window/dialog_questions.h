@@ -20,7 +20,6 @@ class DialogQuestions final : public QObject, public Questions {
     std::optional<QString> fileToOpen(const QString& folder) override;
     std::optional<QString> fileToSave(const QString& suggestion) override;
     bool mayReplace(const QString& path) override;
-    bool mayOverwriteChanges(const QString& path) override;
     RecoveryChoice recoveredWork(const AbandonedWork& work) override;
     std::optional<double> screenPpi(double current, Scale scale) override;
     void tell(const QString& headline, const QString& sentences) override;

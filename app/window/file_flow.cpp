@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/file_flow.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <utility>
 
 #include "app/files/paths.h"
 #include "app/files/recent_files.h"
+#include "app/folders/personal_folders.h"
 
 namespace matwright::app {
 
@@ -60,17 +62,11 @@ bool FileFlow::save() {
     if (m_document.path().isEmpty()) {
         return saveAs();
     }
-    if (m_document.wasChangedElsewhere() &&
-        !m_workplace.questions.mayOverwriteChanges(m_document.path())) {
-        return false;
-    }
     return saveTo(m_document.path());
 }
 
 bool FileFlow::saveAs() {
-    const QString suggestion = m_document.path().isEmpty()
-                                   ? folderToStartIn() + u'/' + withSketchSuffix(tr("My page"))
-                                   : m_document.path();
+    const QString suggestion = m_document.path().isEmpty() ? suggestionForNew() : m_document.path();
     const auto chosen = m_workplace.questions.fileToSave(suggestion);
     if (!chosen) {
         return false;
@@ -92,8 +88,27 @@ bool FileFlow::saveTo(const QString& path) {
         return false;
     }
     rememberFile(m_workplace.settings, m_document.path());
-    m_workplace.say(tr("Saved as %1.").arg(QFileInfo(m_document.path()).fileName()));
+    const QString said = QString::fromStdString(saved->said);
+    if (saved->keptBoth) {
+        m_workplace.questions.tell(tr("Both are kept"), said);
+    }
+    m_workplace.say(said.isEmpty() ? tr("Saved as %1.").arg(QFileInfo(m_document.path()).fileName())
+                                   : said);
     return true;
+}
+
+QString FileFlow::suggestionForNew() const {
+    const QString chosen = m_workplace.settings.value().libraryFolder;
+    const QString library =
+        chosen.isEmpty() ? QFile::decodeName(personalLibraryFolder().c_str()) : chosen;
+    // Before there is a library, where the person works otherwise.
+    const QString folder = QFileInfo(library).isDir() ? library : folderToStartIn();
+    QString name = QString::fromStdString(m_workplace.session.sketch().name).simplified();
+    name.replace(u'/', u'-');
+    while (name.startsWith(u'.')) {  // such files are hidden
+        name.remove(0, 1);
+    }
+    return folder + u'/' + withSketchSuffix(name.isEmpty() ? tr("My page") : name.left(80));
 }
 
 QString FileFlow::whatIsLeft() {

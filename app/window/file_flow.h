@@ -42,6 +42,8 @@ class FileFlow final : public QObject {
 
   private:
     bool saveTo(const QString& path);
+    // The library's folder, once there is one, and the sketch's own name.
+    QString suggestionForNew() const;
     // After a failed save: where the work is now; makes a recovery copy of unsaved work.
     QString whatIsLeft();
     bool openRecovered(AbandonedWork work);

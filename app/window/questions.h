@@ -26,8 +26,6 @@ class Questions {
     virtual std::optional<QString> fileToSave(const QString& suggestion) = 0;
     // A file of that name exists, and the person was not asked about it yet.
     virtual bool mayReplace(const QString& path) = 0;
-    // Somebody else has changed the file since it was opened.
-    virtual bool mayOverwriteChanges(const QString& path) = 0;
 
     enum class RecoveryChoice { Open, ThrowAway, Later };
     virtual RecoveryChoice recoveredWork(const AbandonedWork& work) = 0;

@@ -139,28 +139,46 @@ TEST_F(Document, IsNotSavedWhereItCouldNotBeOpenedAgain) {
     EXPECT_FALSE(m_session.isClean());
 }
 
-TEST_F(Document, KnowsWhenSomebodyElseChangedTheFile) {
-    EXPECT_FALSE(m_document.wasChangedElsewhere());
+TEST_F(Document, GoesBesideWhatSomebodyElseHasWrittenAndIsThatFileFromNowOn) {
     ASSERT_TRUE(m_document.saveAs(path));
-    EXPECT_FALSE(m_document.wasChangedElsewhere());
     edit();
-    EXPECT_FALSE(m_document.wasChangedElsewhere());
     bytes() += '\n';
-    EXPECT_TRUE(m_document.wasChangedElsewhere());
-    ASSERT_TRUE(m_document.save());
-    EXPECT_FALSE(m_document.wasChangedElsewhere());
+    const std::string theirs = bytes();
+    const auto saved = m_document.save();
+    ASSERT_TRUE(saved) << saved.error().text();
+    EXPECT_TRUE(saved->keptBoth);
+    EXPECT_FALSE(saved->said.empty());
+    EXPECT_EQ(bytes(), theirs);
+    EXPECT_EQ(m_document.shownName(), QStringLiteral("garden (2)"));
+    EXPECT_TRUE(m_session.isClean());
+    edit();
+    const auto again = m_document.save();
+    ASSERT_TRUE(again);
+    EXPECT_FALSE(again->keptBoth);
+    EXPECT_EQ(m_document.shownName(), QStringLiteral("garden (2)"));
 }
 
-TEST_F(Document, TakesAVanishedFileAsUnchanged) {
+TEST_F(Document, ReplacesAnotherFileThatWasChosen) {
+    bytes() = writeSketch(blankSketch());
+    edit();
+    const auto saved = m_document.saveAs(path);
+    ASSERT_TRUE(saved);
+    EXPECT_FALSE(saved->keptBoth);
+    EXPECT_EQ(bytes(), writeSketch(m_session.sketch()));
+}
+
+TEST_F(Document, BringsBackAVanishedFileAndSaysSo) {
     ASSERT_TRUE(m_document.saveAs(path));
     m_store.files.clear();
-    EXPECT_FALSE(m_document.wasChangedElsewhere());
-    EXPECT_TRUE(m_document.save());
+    const auto saved = m_document.save();
+    ASSERT_TRUE(saved);
+    EXPECT_FALSE(saved->said.empty());
     EXPECT_TRUE(m_store.files.contains(path.toStdString()));
 }
 
-TEST_F(Document, TakesRecoveredWorkAsUnsavedAndItsFileAsChanged) {
+TEST_F(Document, LeavesTheFileOfRecoveredWorkAlone) {
     ASSERT_TRUE(m_document.saveAs(path));
+    const std::string original = bytes();
     edit();
     const Sketch latest = m_session.sketch();
     m_store.files["/state/1.sketch.svg"] = writeSketch(latest);
@@ -171,10 +189,11 @@ TEST_F(Document, TakesRecoveredWorkAsUnsavedAndItsFileAsChanged) {
     EXPECT_EQ(other.sketch(), latest);
     EXPECT_FALSE(other.isClean());
     EXPECT_EQ(recovered.path(), path);
-    EXPECT_TRUE(recovered.wasChangedElsewhere());
-    ASSERT_TRUE(recovered.save());
+    const auto saved = recovered.save();
+    ASSERT_TRUE(saved);
+    EXPECT_TRUE(saved->keptBoth);
+    EXPECT_EQ(bytes(), original);
     EXPECT_TRUE(other.isClean());
-    EXPECT_FALSE(recovered.wasChangedElsewhere());
 }
 
 }  // namespace

@@ -135,18 +135,33 @@ TEST_F(FileFlowTest, AsksBeforeAFileItAddedTheSuffixToIsReplaced) {
     EXPECT_EQ(savedPieces("garden.sketch.svg"), 0u);
 }
 
-TEST_F(FileFlowTest, AsksBeforeChangesOfSomebodyElseAreOverwritten) {
+TEST_F(FileFlowTest, KeepsBothWhereSomebodyElseHasChangedTheFile) {
     questions.saveAnswer = inFolder("garden");
     trigger("Save");
     writeFile("garden.sketch.svg", "theirs");
     add({block(1, 1)});
     trigger("Save");
-    EXPECT_TRUE(questions.wasAsked(QStringLiteral("overwrite ")));
-    EXPECT_TRUE(window.isWindowModified());
+    EXPECT_TRUE(questions.wasAsked(QStringLiteral("tell Both are kept")));
     EXPECT_EQ(savedPieces("garden.sketch.svg"), 999u);
-    questions.overwriteAnswer = true;
+    EXPECT_EQ(savedPieces("garden (2).sketch.svg"), 1u);
+    EXPECT_FALSE(window.isWindowModified());
+    EXPECT_EQ(work.document.path(), inFolder("garden (2).sketch.svg"));
+    add({block(5, 5)});
     trigger("Save");
-    EXPECT_EQ(savedPieces("garden.sketch.svg"), 1u);
+    EXPECT_EQ(savedPieces("garden (2).sketch.svg"), 2u);
+}
+
+TEST_F(FileFlowTest, SuggestsTheLibraryAndTheSketchesOwnNameForWorkNeverSaved) {
+    Settings chosen = settings.value();
+    chosen.libraryFolder = inFolder("my library");
+    settings.set(chosen);
+    ASSERT_TRUE(QDir().mkpath(chosen.libraryFolder));
+    Sketch named = blankSketch();
+    named.name = "Spring/summer, page";
+    work.document.startNew(std::move(named));
+    trigger("Save as");
+    EXPECT_EQ(questions.asked.last(),
+              QStringLiteral("save ") + inFolder("my library/Spring-summer, page.sketch.svg"));
 }
 
 TEST_F(FileFlowTest, KeepsWorkOpenUnsavedAndCopiedWhenTheFolderIsGone) {

@@ -16,7 +16,6 @@ class ScriptedQuestions final : public Questions {
     std::optional<QString> openAnswer;
     std::optional<QString> saveAnswer;
     bool replaceAnswer = false;
-    bool overwriteAnswer = false;
     RecoveryChoice recoveryAnswer = RecoveryChoice::Later;
     std::optional<double> ppiAnswer;
 
@@ -36,9 +35,6 @@ class ScriptedQuestions final : public Questions {
     }
     bool mayReplace(const QString& path) override {
         return note(QStringLiteral("replace ") + path, replaceAnswer);
-    }
-    bool mayOverwriteChanges(const QString& path) override {
-        return note(QStringLiteral("overwrite ") + path, overwriteAnswer);
     }
     RecoveryChoice recoveredWork(const AbandonedWork& work) override {
         return note(QStringLiteral("recovered ") + work.shownName(), recoveryAnswer);
