@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
+#include <signal.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <functional>
 
 #include "core/filestore/displaced_file.h"
 #include "core/filestore/file_store.h"
@@ -133,6 +138,63 @@ TEST(DiskReplaceIf, NamesAFileThatVanishesMeanwhile) {
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().code, ErrorCode::NotFound);
     EXPECT_TRUE(folder.names().empty());
+}
+
+// Runs replaceIf in a program of its own that dies while it asks for the given time.
+void replaceAndDie(
+    const std::filesystem::path& file, int deadlyLook,
+    const std::function<void()>& meanwhile = [] {}) {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        int looks = 0;
+        static_cast<void>(DiskFileStore().replaceIf(
+            file, limit,
+            [&](std::string_view) {
+                if (++looks == deadlyLook) {
+                    ::kill(::getpid(), SIGKILL);
+                }
+                meanwhile();
+                return true;
+            },
+            "new"));
+        ::_exit(0);
+    }
+    int status = 0;
+    ASSERT_EQ(::waitpid(child, &status, 0), child);
+    ASSERT_TRUE(WIFSIGNALED(status));
+}
+
+TEST(DiskReplaceIf, KilledBeforeTheExchangeLeavesTheOldFile) {
+    const TemporaryFolder folder;
+    writeFile(folder / "file", "old");
+    replaceAndDie(folder / "file", 1);
+    EXPECT_EQ(readFile(folder / "file"), "old");
+    EXPECT_EQ(folder.names(), Names{"file"});
+}
+
+TEST(DiskReplaceIf, KilledAfterTheExchangeLeavesTheOldFileHiddenAndKnownAsReplaced) {
+    const TemporaryFolder folder;
+    writeFile(folder / "file", "old");
+    replaceAndDie(folder / "file", 2);
+    EXPECT_EQ(readFile(folder / "file"), "new");
+    const auto displaced = displacedFiles(folder.path());
+    ASSERT_EQ(displaced.size(), 1u);
+    EXPECT_TRUE(displaced[0].isReplaced);
+    EXPECT_EQ(readFile(displaced[0].path), "old");
+}
+
+TEST(DiskReplaceIf, KilledAfterTheExchangeKeepsWhatAnotherProgramWrote) {
+    const TemporaryFolder folder;
+    const auto file = folder / "file";
+    writeFile(file, "old");
+    replaceAndDie(file, 2, [&] { replaceElsewhere(file, "theirs"); });
+    EXPECT_EQ(readFile(file), "new");
+    // Sweeping after other saves must not take it away.
+    ASSERT_TRUE(DiskFileStore().replace(file, "newer"));
+    const auto displaced = displacedFiles(folder.path());
+    ASSERT_EQ(displaced.size(), 1u);
+    EXPECT_FALSE(displaced[0].isReplaced);
+    EXPECT_EQ(readFile(displaced[0].path), "theirs");
 }
 
 TEST(DisplacedFiles, TellWhatWasReplacedFromWhatIsToBeKept) {
