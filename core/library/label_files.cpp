@@ -131,7 +131,7 @@ std::optional<LabelFile> orphanWith(FileStore& store, const fs::path& library, C
         auto read = readLabelFile(store, file);
         if (read && *read && (*read)->record.content == content &&
             ((*read)->record.sketch.empty() || !isOnDisk(library / (*read)->record.sketch))) {
-            return **std::move(read);
+            return *std::move(read);
         }
     }
     return std::nullopt;

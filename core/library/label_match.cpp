@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <map>
-#include <numeric>
 #include <optional>
 #include <unordered_map>
 
@@ -23,8 +22,9 @@ class LabelMatch {
         for (std::size_t i = 0; i < sketches.size(); ++i) {
             m_byPath.emplace(sketches[i].path, i);
         }
-        m_order.resize(records.size());
-        std::iota(m_order.begin(), m_order.end(), std::size_t{0});
+        for (std::size_t i = 0; i < records.size(); ++i) {
+            m_order.push_back(i);
+        }
         std::ranges::sort(m_order, {}, [&](std::size_t i) {
             return std::tie(records[i].sketch, records[i].content);
         });

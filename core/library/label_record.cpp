@@ -202,7 +202,10 @@ Result<void> checkTexts(const Labels& labels) {
 
 Json objectIn(std::string_view bytes) {
     Json read = Json::parse(bytes, nullptr, false);
-    return read.is_object() ? read : Json::object();
+    if (!read.is_object()) {
+        read = Json::object();
+    }
+    return read;
 }
 
 }  // namespace
@@ -218,7 +221,6 @@ Result<LabelRecord> readLabelRecord(std::string_view bytes) {
     if (const auto version = checkVersion(read); !version) {
         return std::unexpected(version.error());
     }
-    LabelRecord record;
     const Json* sketch = memberOf(read, "sketch");
     const auto path = sketch != nullptr && sketch->is_string()
                           ? decodedPath(sketch->get_ref<const std::string&>())

@@ -134,7 +134,7 @@ std::string trashName(const std::string& name, int number) {
 std::expected<fs::path, int> makeTrashInfo(const TrashCan& can, const std::string& name,
                                            const fs::path& file, std::time_t now) {
     constexpr mode_t ownerOnly = 0600;
-    const fs::path info = can.infoFileOf(name);
+    fs::path info = can.infoFileOf(name);
     const FileDescriptor made(
         ::open(info.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, ownerOnly));
     if (!made.isOpen()) {
