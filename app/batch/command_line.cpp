@@ -7,9 +7,11 @@
 #include <ostream>
 #include <utility>
 
+#include "app/batch/command_parts.h"
 #include "app/batch/commands.h"
 #include "app/batch/help.h"
 #include "app/batch/library_options.h"
+#include "app/batch/new_sketch_options.h"
 
 namespace matwright::app {
 
@@ -20,14 +22,6 @@ const std::map<std::string, Scale> scaleWords = {{"1/8in", Scale::EighthInch},
                                                  {"1/32in", Scale::ThirtySecondInch},
                                                  {"1mm", Scale::WholeMillimetre},
                                                  {"0.5mm", Scale::HalfMillimetre}};
-
-void addInput(CLI::App* command, std::filesystem::path& input) {
-    command->add_option("IN", input, "The sketch file")->required();
-}
-
-void addOutput(CLI::App* command, std::filesystem::path& output, const std::string& what) {
-    command->add_option("-o,--output", output, what)->required()->type_name("OUT");
-}
 
 void addScale(CLI::App* command, std::optional<Scale>& scale) {
     command
@@ -86,6 +80,7 @@ struct CommandLine {
     TemplateCommand templateCommand;
     FileCommand cutLines;
     PictureCommand picture;
+    NewSketchCommandLines newSketches;
     ListCommand check;
     ListCommand pieces;
     LibraryCommandLines library;
@@ -108,12 +103,14 @@ CommandLine::CommandLine(BatchPorts& givenPorts) : ports(givenPorts) {
     app.set_version_flag("--version", std::string("matwright-batch ") + MATWRIGHT_VERSION);
     addTemplate();
     addFiles();
+    const AddCommand addTo = [this](CLI::App& parent, const std::string& name,
+                                    const std::string& what, const char* examples,
+                                    std::function<int()> run) {
+        return addBelow(parent, name, what, examples, std::move(run));
+    };
+    addNewSketchCommands(app, newSketches, ports, addTo);
     addLists();
-    addLibraryCommands(app, library, ports,
-                       [this](CLI::App& parent, const std::string& name, const std::string& what,
-                              const char* examples, std::function<int()> run) {
-                           return addBelow(parent, name, what, examples, std::move(run));
-                       });
+    addLibraryCommands(app, library, ports, addTo);
 }
 
 CLI::App* CommandLine::addBelow(CLI::App& parent, const std::string& name, const std::string& what,

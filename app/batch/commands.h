@@ -6,6 +6,7 @@
 #include <string>
 
 #include "app/batch/ports.h"
+#include "core/carry/turned_sketch.h"
 #include "core/checks/checks.h"
 #include "core/measure/catalogue.h"
 #include "core/template/template.h"
@@ -55,6 +56,23 @@ struct ListCommand {
 };
 int runCheck(const ListCommand& command, BatchPorts& ports);
 int runPieces(const ListCommand& command, BatchPorts& ports);
+
+// Both make a new sketch file and never go over a file that is there.
+struct CarryOverCommand {
+    std::filesystem::path input;
+    std::filesystem::path output;  // ends in .sketch.svg
+    Size page;
+    std::optional<bool> doublePage;  // as the sketch is
+    bool json = false;
+};
+int runCarryOver(const CarryOverCommand& command, BatchPorts& ports);
+
+struct TurnCommand {
+    std::filesystem::path input;
+    std::filesystem::path output;   // ends in .sketch.svg
+    std::optional<WholeTurn> turn;  // needed
+};
+int runTurn(const TurnCommand& command, BatchPorts& ports);
 
 int runSizes(BatchPorts& ports);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/files.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cctype>
 #include <ostream>
@@ -68,15 +70,55 @@ int writeResult(const std::filesystem::path& input, const std::filesystem::path&
                     {ErrorCode::Unsupported,
                      "This is the sketch itself; give the result another name.", output.string()});
     }
-    if (const Result<void> written = ports.files.replace(output, bytes); !written) {
-        return fail(ports, CouldNotWrite, written.error());
-    }
+    return writeFile(output, bytes, what, ports);
+}
+
+namespace {
+
+int sayWritten(const std::filesystem::path& output, std::string_view what, BatchPorts& ports) {
     ports.out << "Wrote " << printablePath(output.native());
     if (!what.empty()) {
         ports.out << ": " << what;
     }
     ports.out << '\n';
     return Done;
+}
+
+}  // namespace
+
+int writeFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
+              BatchPorts& ports) {
+    if (const Result<void> written = ports.files.replace(output, bytes); !written) {
+        return fail(ports, CouldNotWrite, written.error());
+    }
+    return sayWritten(output, what, ports);
+}
+
+int writeNewSketch(const std::filesystem::path& output, const Sketch& sketch, std::string_view what,
+                   BatchPorts& ports) {
+    const Result<std::string> bytes = savableBytes(sketch);
+    if (!bytes) {
+        return fail(ports, CouldNotWrite,
+                    {bytes.error().code, bytes.error().sentence, output.string()});
+    }
+    const Result<bool> made = ports.files.create(output, *bytes);
+    if (!made) {
+        return fail(ports, CouldNotWrite, made.error());
+    }
+    if (!*made) {
+        return fail(ports, CouldNotWrite,
+                    {ErrorCode::WriteFailed,
+                     "There is a file of this name already, and it stays as it is; give the new "
+                     "sketch another name.",
+                     output.string()});
+    }
+    return sayWritten(output, what, ports);
+}
+
+int refuseSuffix(const std::filesystem::path& output, std::string_view wanted, BatchPorts& ports) {
+    return fail(ports, WrongUse,
+                {ErrorCode::Unsupported,
+                 fmt::format("The name of the result has to end in {}.", wanted), output.string()});
 }
 
 }  // namespace matwright::app

@@ -20,4 +20,14 @@ bool hasSuffix(const std::filesystem::path& path, std::string_view suffix);
 int writeResult(const std::filesystem::path& input, const std::filesystem::path& output,
                 std::string_view bytes, std::string_view what, BatchPorts& ports);
 
+// The same for a result that cannot be an input.
+int writeFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
+              BatchPorts& ports);
+// The same for a sketch, but never over a file that is there. `output` ends in ".sketch.svg".
+int writeNewSketch(const std::filesystem::path& output, const Sketch& sketch, std::string_view what,
+                   BatchPorts& ports);
+
+// Complains of the name of a result.
+int refuseSuffix(const std::filesystem::path& output, std::string_view wanted, BatchPorts& ports);
+
 }  // namespace matwright::app

@@ -25,22 +25,22 @@ std::string repeated(std::string_view option, const Values& values, const Text& 
     std::string typed;
     for (const auto& value : values) {
         typed +=
-            fmt::format("{}{} {}", typed.empty() ? "" : " ", option, quoted(textOfValue(value)));
+            fmt::format("{}{} {}", typed.empty() ? "" : " ", option, shellWord(textOfValue(value)));
     }
     return typed;
 }
 
 }  // namespace
 
-std::string quoted(std::string_view text) {
+std::string shellWord(std::string_view text) {
     if (!text.empty() && text.front() != '-' && std::ranges::all_of(text, isPlain)) {
         return std::string(text);
     }
-    std::string quoted = "'";
+    std::string word = "'";
     for (const char c : text) {
-        quoted += c == '\'' ? "'\\''" : std::string(1, c);
+        word += c == '\'' ? "'\\''" : std::string(1, c);
     }
-    return quoted + "'";
+    return word + "'";
 }
 
 std::string_view optionOf(PhotoWay way) {
@@ -84,9 +84,9 @@ std::string typedFilter(const Query& query, Filter filter, std::string_view fami
         case Filter::Tags:
             return repeated("--tag", query.tags, printablePath);
         case Filter::Folder:
-            return "--in " + quoted(printablePath(query.folder));
+            return "--in " + shellWord(printablePath(query.folder));
         case Filter::Family:
-            return "--family-of " + quoted(printablePath(familyOf));
+            return "--family-of " + shellWord(printablePath(familyOf));
     }
     std::abort();
 }

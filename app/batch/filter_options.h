@@ -28,7 +28,7 @@ std::string_view optionOf(PhotoWay way);
 std::string typedFilter(const Query& query, Filter filter, std::string_view familyOf);
 
 // `text` as one word of a shell.
-std::string quoted(std::string_view text);
+std::string shellWord(std::string_view text);
 
 // Why nothing was found, as one or two sentences.
 std::string nothingFoundSentence(const Holdings& holdings, const Query& query, const Found& found,

@@ -10,6 +10,7 @@ Examples:
   matwright-batch template page.sketch.svg -o sheets.pdf --tiled --sheet a4
   matwright-batch pieces page.sketch.svg
   matwright-batch check page.sketch.svg && echo "Ready to cut"
+  matwright-batch carry-over page.sketch.svg --to a4 -o page-a4.sketch.svg
   matwright-batch library search beach --photos 3
 Each command tells more with --help.
 
@@ -55,10 +56,58 @@ Examples:
 In JSON every length is {"ticks": ..., "mm": ..., "text": ...}: 914,400 ticks are an inch.
 A figure after ≈ is rounded to the scale.)";
 
+inline constexpr const char* carryOverExamples = R"(
+Examples:
+  matwright-batch carry-over page.sketch.svg --to a4 -o page-a4.sketch.svg
+  matwright-batch carry-over page.sketch.svg --to "9 x 12" -o small.sketch.svg --json
+Margins, gutters and mats stay what they are and prints stay prints one can order; what could not be
+kept is listed, a sentence each. A file that is there already is never written over.)";
+
+inline constexpr const char* turnExamples = R"(
+Examples:
+  matwright-batch turn page.sketch.svg --mirror left-right -o mirrored.sketch.svg
+  matwright-batch turn page.sketch.svg --turn clockwise -o lying.sketch.svg
+A quarter turn swaps the sides of the page and of the prints; double pages have none.
+A file that is there already is never written over.)";
+
+inline constexpr const char* libraryImportExamples = R"(
+Examples:
+  matwright-batch library import harbour.sketch.svg beach.sketch.svg
+  matwright-batch library import ~/Downloads/sketches --into 2026
+Of a folder all sketch files come along, in a sub-folder of its name. What the library has already
+is not taken twice, a name that is taken gets a number, and nothing is ever written over.
+Your own library is made where there is none yet; one named with --folder has to be there.
+Exit code 0: all are in the library. 3: something was no sketch or could not be read; the others are
+in. 4: something could not be written.)";
+
+inline constexpr const char* libraryExportExamples = R"(
+Examples:
+  All of it in one archive, or what suits some filters:
+    matwright-batch library export -o sketches.zip
+    matwright-batch library export -o beach.zip --words beach --photos-at-most 4
+  To leaf through on paper, five pictures side by side:
+    matwright-batch library export -o favourites.pdf --favourites --paper a4 --columns 5
+  Two sketches:
+    matwright-batch library export 2026/harbour.sketch.svg beach.sketch.svg -o two.zip
+Filters are those of "matwright-batch library search". An archive keeps sub-folders; labels stay in
+the library.
+Exit code 0: written. 1: no sketch was found. 3: a sketch cannot be read. 4: it could not be
+written.)";
+
+inline constexpr const char* libraryLabelExamples = R"(
+Examples:
+  matwright-batch library label 2026/harbour --tag sea --tag blue --favourite
+  matwright-batch library label beach harbour --untag winter --note "for the small prints"
+  matwright-batch library label beach
+Labels are kept beside the sketches in the library and never change a sketch file. Without anything
+to set they are shown.)";
+
 inline constexpr const char* libraryExamples = R"(
 Examples:
   matwright-batch library list
   matwright-batch library search beach --photos 3 --print 4x6
+  matwright-batch library import ~/Downloads/sketches
+  matwright-batch library export -o to-leaf-through.pdf --paper a4
   matwright-batch library list --folder ~/Cloud/sketches
 A library is a folder of sketch files, with sub-folders. Without --folder it is the one the desktop
 program starts with: $XDG_DATA_HOME/matwright/library, usually ~/.local/share/matwright/library.

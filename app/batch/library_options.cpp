@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/library_options.h"
 
-#include <algorithm>
-
-#include "app/batch/filter_options.h"
+#include "app/batch/filter_parts.h"
 #include "app/batch/help.h"
-#include "app/batch/typed_size.h"
+#include "core/measure/catalogue.h"
 
 namespace matwright::app {
 
@@ -23,138 +21,126 @@ void addJson(CLI::App* command, bool& json) {
     command->add_flag("--json", json, "As JSON, exact");
 }
 
-void addOrder(CLI::App* command, Query& query) {
-    std::vector<std::string> words;
-    for (const OrderWord& known : orderWords) {
-        words.emplace_back(known.word);
-    }
-    command
-        ->add_option_function<std::string>(
-            "--order",
-            [&query](const std::string& word) {
-                query.order = std::ranges::find(orderWords, word, &OrderWord::word)->order;
-            },
-            "name, last-used, most-used or newest")
-        ->check(CLI::IsMember(words))
-        ->type_name("ORDER")
-        ->default_str("name");
-}
-
-void addFolder(CLI::App* command, Query& query) {
-    command
-        ->add_option_function<std::string>(
-            "--in",
-            [&query](const std::string& folder) {
-                query.folder = folder.substr(0, folder.find_last_not_of('/') + 1);
-            },
-            "Only this sub-folder and those below it")
-        ->type_name("SUBFOLDER");
-}
-
-template <typename Parse>
-void addSizes(CLI::App* command, const std::string& name, std::vector<Size>& sizes, Parse parse,
-              const std::string& what) {
+void addWords(CLI::App* command, const std::string& name, Query& query) {
     command
         ->add_option_function<std::vector<std::string>>(
             name,
-            [&sizes, name, parse](const std::vector<std::string>& texts) {
-                for (const std::string& text : texts) {
-                    const Result<Size> size = parse(text);
-                    if (!size) {
-                        throw CLI::ValidationError(name, size.error().sentence);
-                    }
-                    sizes.push_back(*size);
-                }
-            },
-            what)
-        ->allow_extra_args(false)
-        ->type_name("SIZE");
-}
-
-void addPhotoCount(CLI::App* command, Query& query) {
-    const auto option = [&](const char* name, bool orFewer, const char* what) {
-        return command
-            ->add_option_function<int>(
-                name,
-                [&query, orFewer](const int& count) {
-                    query.photos = PhotoCountFilter{count, orFewer};
-                },
-                what)
-            ->check(CLI::Range(0, 100))
-            ->type_name("N");
-    };
-    CLI::Option* exactly = option("--photos", false, "Exactly so many photos; 100 is 100 or more");
-    option("--photos-at-most", true, "So many photos or fewer")->excludes(exactly);
-}
-
-void addOneOf(CLI::App* command,
-              const std::vector<std::tuple<std::string, std::function<void()>, std::string>>& all) {
-    std::vector<CLI::Option*> added;
-    for (const auto& [name, choose, what] : all) {
-        CLI::Option* option = command->add_flag_callback(name, choose, what);
-        for (CLI::Option* other : added) {
-            option->excludes(other);
-        }
-        added.push_back(option);
-    }
-}
-
-void addPhotoWays(CLI::App* command, Query& query) {
-    const auto way = [&](PhotoWay chosen) { return [&query, chosen] { query.photoWay = chosen; }; };
-    const auto name = [](PhotoWay chosen) { return std::string(optionOf(chosen)); };
-    addOneOf(command, {{name(PhotoWay::SomeUpright), way(PhotoWay::SomeUpright),
-                        "At least one photo is taller than wide"},
-                       {name(PhotoWay::SomeLying), way(PhotoWay::SomeLying),
-                        "At least one photo is wider than tall"},
-                       {name(PhotoWay::OnlyUpright), way(PhotoWay::OnlyUpright),
-                        "Upright photos, and none that lies"},
-                       {name(PhotoWay::OnlyLying), way(PhotoWay::OnlyLying),
-                        "Lying photos, and none that is upright"}});
-}
-
-void addFilters(CLI::App* command, SelectionCommand& to) {
-    Query& query = to.query;
-    command->add_flag_callback(
-        "--whole-words", [&query] { query.wordMatch = WordMatch::Whole; },
-        "\"sea\" does not find \"overseas\"");
-    addPhotoCount(command, query);
-    addSizes(command, "--print", query.prints, parsePrintSize,
-             "Uses prints of this size; may be repeated, then uses them all");
-    addSizes(command, "--page", query.pageSizes, parsePageSize,
-             "On pages of this size; may be repeated, then any of them");
-    addOneOf(command, {{"--single-page", [&query] { query.doublePage = false; }, "Single pages"},
-                       {"--double-page", [&query] { query.doublePage = true; }, "Double pages"}});
-    addPhotoWays(command, query);
-    command->add_flag("--room-for-title", query.roomForTitle, "Has a place for a title");
-    command->add_flag("--room-for-journaling", query.roomForJournaling,
-                      "Has a place for journaling");
-    command->add_flag("--favourites", query.favourites, "Favourites only");
-    command->add_option("--tag", query.tags, "Has this tag; may be repeated, then has them all")
-        ->allow_extra_args(false)
-        ->type_name("TAG");
-    addFolder(command, query);
-    command
-        ->add_option("--family-of", to.familyOf,
-                     "Like this sketch but for mirror, turn or tiny shifts")
-        ->type_name("SKETCH");
-}
-
-void addWords(CLI::App* command, Query& query) {
-    command
-        ->add_option_function<std::vector<std::string>>(
-            "WORDS",
             [&query](const std::vector<std::string>& words) {
                 for (const std::string& word : words) {
                     query.words += (query.words.empty() ? "" : " ") + word;
                 }
             },
             "Words of the name, notes, tags, file or sub-folder; all must be there")
-        ->type_name("");
+        ->type_name(name == "WORDS" ? "" : "WORDS");
 }
 
 void addCounts(CLI::App* command, bool& counts) {
     command->add_flag("--counts", counts,
                       "Instead of the sketches, how many each further choice would leave");
+}
+
+void addFinding(CLI::App& library, LibraryCommandLines& lines, BatchPorts& ports,
+                const AddCommand& add) {
+    CLI::App* command = add(library, "list", "All sketches of the library", libraryListExamples,
+                            [&] { return runLibrarySearch(lines.list, ports); });
+    addPlace(command, lines.list.library);
+    addFolder(command, lines.list.query);
+    addOrder(command, lines.list.query);
+    addJson(command, lines.list.json);
+
+    command = add(library, "search", "Sketches by words and filters; exit code 1 if none",
+                  librarySearchExamples, [&] { return runLibrarySearch(lines.search, ports); });
+    addWords(command, "WORDS", lines.search.query);
+    addPlace(command, lines.search.library);
+    addFilters(command, lines.search);
+    addOrder(command, lines.search.query);
+    addCounts(command, lines.search.counts);
+    addJson(command, lines.search.json);
+
+    command =
+        add(library, "families", "Sketches that are alike; exit code 1 if none",
+            libraryFamiliesExamples, [&] { return runLibraryFamilies(lines.families, ports); });
+    addPlace(command, lines.families.library);
+    addJson(command, lines.families.json);
+
+    command =
+        add(library, "problems", "What cannot be used; exit code 1 if anything",
+            libraryProblemsExamples, [&] { return runLibraryProblems(lines.problems, ports); });
+    addPlace(command, lines.problems.library);
+    addJson(command, lines.problems.json);
+}
+
+void addImport(CLI::App& library, LibraryCommandLines& lines, BatchPorts& ports,
+               const AddCommand& add) {
+    ImportCommand& to = lines.import;
+    CLI::App* command =
+        add(library, "import", "Copies sketch files and folders into the library",
+            libraryImportExamples, [&to, &ports] { return runLibraryImport(to, ports); });
+    command->add_option("FILE", to.sources, "Sketch files, and folders that hold some")
+        ->required()
+        ->type_name("");
+    addPlace(command, to.library);
+    command->add_option("--into", to.into, "The sub-folder they go to; made where it is missing")
+        ->type_name("SUBFOLDER");
+    addJson(command, to.json);
+}
+
+void addSheets(CLI::App* command, ContactSheetOptions& sheets) {
+    sheets.title = "Sketches";
+    command
+        ->add_option_function<std::string>(
+            "--paper", [&sheets](const std::string& id) { sheets.sheet = findSheetSize(id)->size; },
+            "Of a contact sheet: letter or a4")
+        ->check(CLI::IsMember(std::vector<std::string>{"letter", "a4"}))
+        ->type_name("PAPER")
+        ->default_str("letter");
+    command->add_option("--columns", sheets.columns, "Of a contact sheet: pictures side by side")
+        ->check(CLI::Range(1, 10))
+        ->type_name("N")
+        ->capture_default_str();
+    command->add_option("--title", sheets.title, "Of a contact sheet: the heading")
+        ->type_name("TEXT")
+        ->capture_default_str();
+}
+
+void addExport(CLI::App& library, LibraryCommandLines& lines, BatchPorts& ports,
+               const AddCommand& add) {
+    ExportCommand& to = lines.out;
+    CLI::App* command =
+        add(library, "export", "Sketches as a zip, or as a contact sheet to print",
+            libraryExportExamples, [&to, &ports] { return runLibraryExport(to, ports); });
+    command->add_option("SKETCH", to.named, "Sketches by path or name; else the filters choose")
+        ->type_name("");
+    addOutput(command, to.output, "The result; its name ends in .zip or .pdf");
+    addPlace(command, to.library);
+    addWords(command, "--words", to.query);
+    addFilters(command, to);
+    addOrder(command, to.query);
+    addSheets(command, to.sheets);
+}
+
+void addLabel(CLI::App& library, LibraryCommandLines& lines, BatchPorts& ports,
+              const AddCommand& add) {
+    LabelCommand& to = lines.label;
+    CLI::App* command =
+        add(library, "label", "Tags, favourite and note of sketches: shows them, sets them",
+            libraryLabelExamples, [&to, &ports] { return runLibraryLabel(to, ports); });
+    command->add_option("SKETCH", to.named, "Sketches by path or name")->required()->type_name("");
+    addPlace(command, to.library);
+    command->add_option("--tag", to.tags, "Gives this tag; may be repeated")
+        ->allow_extra_args(false)
+        ->type_name("TAG");
+    command->add_option("--untag", to.tagsOff, "Takes this tag away; may be repeated")
+        ->allow_extra_args(false)
+        ->type_name("TAG");
+    CLI::Option* favourite = command->add_flag_callback(
+        "--favourite", [&to] { to.favourite = true; }, "Makes them favourites");
+    command
+        ->add_flag_callback(
+            "--no-favourite", [&to] { to.favourite = false; }, "Makes them none any more")
+        ->excludes(favourite);
+    command->add_option("--note", to.note, "Your note to them; an empty one takes it away")
+        ->type_name("TEXT");
 }
 
 }  // namespace
@@ -164,34 +150,10 @@ void addLibraryCommands(CLI::App& app, LibraryCommandLines& lines, BatchPorts& p
     CLI::App* library = add(app, "library", "Your library of sketches: find, bring in, take out",
                             libraryExamples, {});
     library->require_subcommand(1);
-
-    CLI::App* command = add(*library, "list", "All sketches of the library", libraryListExamples,
-                            [&] { return runLibrarySearch(lines.list, ports); });
-    addPlace(command, lines.list.library);
-    addFolder(command, lines.list.query);
-    addOrder(command, lines.list.query);
-    addJson(command, lines.list.json);
-
-    command = add(*library, "search", "Sketches by words and filters; exit code 1 if none",
-                  librarySearchExamples, [&] { return runLibrarySearch(lines.search, ports); });
-    addWords(command, lines.search.query);
-    addPlace(command, lines.search.library);
-    addFilters(command, lines.search);
-    addOrder(command, lines.search.query);
-    addCounts(command, lines.search.counts);
-    addJson(command, lines.search.json);
-
-    command =
-        add(*library, "families", "Sketches that are alike; exit code 1 if none",
-            libraryFamiliesExamples, [&] { return runLibraryFamilies(lines.families, ports); });
-    addPlace(command, lines.families.library);
-    addJson(command, lines.families.json);
-
-    command =
-        add(*library, "problems", "What cannot be used; exit code 1 if anything",
-            libraryProblemsExamples, [&] { return runLibraryProblems(lines.problems, ports); });
-    addPlace(command, lines.problems.library);
-    addJson(command, lines.problems.json);
+    addFinding(*library, lines, ports, add);
+    addImport(*library, lines, ports, add);
+    addExport(*library, lines, ports, add);
+    addLabel(*library, lines, ports, add);
 }
 
 }  // namespace matwright::app

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <CLI/CLI.hpp>
-#include <functional>
-#include <string>
-
+#include "app/batch/command_parts.h"
 #include "app/batch/library_commands.h"
 
 namespace matwright::app {
@@ -15,12 +12,10 @@ struct LibraryCommandLines {
     SearchCommand search;
     LibraryListCommand families;
     LibraryListCommand problems;
+    ImportCommand import;
+    ExportCommand out;
+    LabelCommand label;
 };
-
-// Adds a command below another, runs it when it was chosen.
-using AddCommand =
-    std::function<CLI::App*(CLI::App& parent, const std::string& name, const std::string& what,
-                            const char* examples, std::function<int()> run)>;
 
 // `lines` and `ports` outlive the run.
 void addLibraryCommands(CLI::App& app, LibraryCommandLines& lines, BatchPorts& ports,

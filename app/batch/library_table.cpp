@@ -78,7 +78,7 @@ class CountRows {
     void addAll(std::string_view option, const Values& values,
                 const std::vector<std::uint32_t>& counts, const Text& typed) {
         for (std::size_t i = 0; i < counts.size(); ++i) {
-            add(fmt::format("{} {}", option, quoted(typed(values[i]))), counts[i]);
+            add(fmt::format("{} {}", option, shellWord(typed(values[i]))), counts[i]);
         }
     }
     std::string text() const { return m_table.text(); }

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/open_library.h"
 
+#include <fmt/format.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
+#include <optional>
 #include <system_error>
 #include <thread>
 
 #include "core/library/folder_lock.h"
+#include "core/library/names.h"
 #include "core/library/printable.h"
 #include "core/library/saving.h"
 #include "core/sketchfile/sketch_file.h"
@@ -137,26 +140,52 @@ std::string pathInside(const fs::path& folder, std::string_view file) {
     return inside.empty() || *inside.begin() == ".." ? std::string() : inside.generic_string();
 }
 
-}  // namespace
-
-Result<std::size_t> sketchNamed(const OpenedLibrary& library, std::string_view named) {
+std::optional<std::size_t> sketchAt(const OpenedLibrary& library, const std::string& path) {
     const Holdings& holdings = *library.holdings;
-    for (const std::string& path : {std::string(named), std::string(named) + sketchFileSuffix,
-                                    pathInside(library.folder, named)}) {
-        if (const auto index = holdings.indexOf(path)) {
-            return *index;
-        }
-    }
-    for (std::size_t index = 0; index < holdings.size(); ++index) {
-        const std::string shown = printablePath(holdings.path(index));
-        if (shown == named || shown == std::string(named) + sketchFileSuffix) {
+    for (const std::string& written : {path, path + sketchFileSuffix}) {
+        if (const auto index = holdings.indexOf(written)) {
             return index;
         }
+        for (std::size_t index = 0; index < holdings.size(); ++index) {
+            if (printablePath(holdings.path(index)) == written) {
+                return index;
+            }
+        }
     }
-    return std::unexpected(Error{ErrorCode::NotFound,
-                                 "The library has no such sketch. Name it as \"matwright-batch "
-                                 "library list\" shows its path.",
-                                 std::string(named)});
+    return holdings.indexOf(pathInside(library.folder, path));
+}
+
+std::vector<std::size_t> sketchesCalled(const Holdings& holdings, std::string_view name) {
+    std::vector<std::size_t> called;
+    for (std::size_t index = 0; index < holdings.size(); ++index) {
+        const std::string_view path = holdings.path(index);
+        if (stemOf(path) == name || path.substr(path.rfind('/') + 1) == name ||
+            shownName(holdings.entry(index)) == name) {
+            called.push_back(index);
+        }
+    }
+    return called;
+}
+
+}  // namespace
+
+Result<std::size_t> sketchNamed(const OpenedLibrary& library, const std::string& named) {
+    if (const auto index = sketchAt(library, named)) {
+        return *index;
+    }
+    const std::vector<std::size_t> called = sketchesCalled(*library.holdings, named);
+    if (called.size() == 1) {
+        return called.front();
+    }
+    return std::unexpected(Error{
+        ErrorCode::NotFound,
+        called.empty()
+            ? "The library has no such sketch. Name it as \"matwright-batch library "
+              "list\" shows its path or its name."
+            : fmt::format("{} sketches are called so; name one by its path, such as "
+                          "{}.",
+                          called.size(), printablePath(library.holdings->path(called.front()))),
+        named});
 }
 
 }  // namespace matwright::app

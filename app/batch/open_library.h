@@ -4,7 +4,7 @@
 #include <expected>
 #include <filesystem>
 #include <memory>
-#include <string_view>
+#include <string>
 #include <vector>
 
 #include "app/batch/library_commands.h"
@@ -30,7 +30,8 @@ std::expected<OpenedLibrary, int> openLibrary(const LibraryPlace& place, BatchPo
 std::expected<OpenedLibrary, int> openLibraryAloud(const LibraryPlace& place, BatchPorts& ports);
 
 // A sketch of the library as a person names it: its path as the lists show it, with or without
-// ".sketch.svg", or the path of its file on disk. Error: NotFound.
-Result<std::size_t> sketchNamed(const OpenedLibrary& library, std::string_view named);
+// ".sketch.svg", the path of its file on disk, or its name or its file's where no other sketch has
+// the same. Error: NotFound.
+Result<std::size_t> sketchNamed(const OpenedLibrary& library, const std::string& named);
 
 }  // namespace matwright::app

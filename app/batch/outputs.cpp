@@ -17,12 +17,6 @@ namespace matwright::app {
 
 namespace {
 
-int refuseSuffix(const std::filesystem::path& output, std::string_view wanted, BatchPorts& ports) {
-    return fail(ports, WrongUse,
-                {ErrorCode::Unsupported,
-                 fmt::format("The name of the result has to end in {}.", wanted), output.string()});
-}
-
 std::string_view bytesOf(const QByteArray& bytes) {
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }

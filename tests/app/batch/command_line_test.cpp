@@ -16,7 +16,8 @@ TEST(BatchCommandLine, HelpTeachesWithExamplesAndExitCodes) {
                              "library", "Examples:", "Exit codes:"}) {
         EXPECT_NE(batch.out.find(part), std::string::npos) << part;
     }
-    for (const char* command : {"template", "cutlines", "picture", "check", "pieces"}) {
+    for (const char* command :
+         {"template", "cutlines", "picture", "carry-over", "turn", "check", "pieces"}) {
         EXPECT_EQ(batch.run({command, "--help"}), Done);
         EXPECT_NE(batch.out.find(std::string("matwright-batch ") + command), std::string::npos);
     }
@@ -25,7 +26,8 @@ TEST(BatchCommandLine, HelpTeachesWithExamplesAndExitCodes) {
 TEST(BatchCommandLine, HelpOnLibrariesTeachesWithExamples) {
     BatchRun batch;
     EXPECT_EQ(batch.run({"library", "--help"}), Done);
-    for (const char* command : {"list", "search", "families", "problems"}) {
+    for (const char* command :
+         {"list", "search", "families", "problems", "import", "export", "label"}) {
         EXPECT_NE(batch.out.find(std::string("\n  ") + command), std::string::npos) << command;
         EXPECT_EQ(BatchRun().run({"library", command, "--help"}), Done);
     }
@@ -96,7 +98,22 @@ INSTANTIATE_TEST_SUITE_P(
         Arguments{"library", "search", "--some-upright", "--only-lying"},
         Arguments{"library", "search", "--print", "wide"},
         Arguments{"library", "search", "--page", "0x0"},
-        Arguments{"library", "search", "--order", "colour"}, Arguments{"library", "list", "sea"}));
+        Arguments{"library", "search", "--order", "colour"}, Arguments{"library", "list", "sea"},
+        Arguments{"library", "import"}, Arguments{"library", "export"},
+        Arguments{"library", "export", "-o", "out.txt"},
+        Arguments{"library", "export", "-o", "out.pdf", "--paper", "napkin"},
+        Arguments{"library", "export", "-o", "out.pdf", "--columns", "11"},
+        Arguments{"library", "label"},
+        Arguments{"library", "label", "a", "--favourite", "--no-favourite"},
+        Arguments{"carry-over", "page.svg", "-o", "out.sketch.svg"},
+        Arguments{"carry-over", "page.svg", "--to", "napkin", "-o", "out.sketch.svg"},
+        Arguments{"carry-over", "page.svg", "--to", "a4", "-o", "out.svg"},
+        Arguments{"carry-over", "page.svg", "--to", "a4"},
+        Arguments{"turn", "page.svg", "-o", "out.sketch.svg"},
+        Arguments{"turn", "page.svg", "-o", "out.svg", "--mirror", "left-right"},
+        Arguments{"turn", "page.svg", "-o", "out.sketch.svg", "--turn", "about"},
+        Arguments{"turn", "page.svg", "-o", "out.sketch.svg", "--turn", "clockwise", "--mirror",
+                  "left-right"}));
 
 TEST(BatchCommandLine, AnUnknownCommandIsNamed) {
     BatchRun batch;

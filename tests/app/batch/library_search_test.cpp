@@ -205,11 +205,23 @@ TEST(LibrarySearch, FindsTheFamilyOfASketch) {
 TEST(LibrarySearch, NamesOneSketchInAnyWay) {
     Shelf shelf;
     const std::filesystem::path file = shelf.libraryFolder / harbour;
-    for (const std::string& named : {harbour, std::string("2026/harbour"), file.string(),
-                                     std::filesystem::relative(file).string()}) {
+    for (const std::string& named : {harbour, std::string("2026/harbour"), std::string("harbour"),
+                                     std::string("harbour.sketch.svg"), std::string("Harbour"),
+                                     file.string(), std::filesystem::relative(file).string()}) {
         EXPECT_EQ(shelf.library({"search", "--family-of", named}), Findings) << named;
         EXPECT_EQ(shelf.err, "matwright-batch: No other sketch is like \"Harbour\".\n");
     }
+}
+
+TEST(LibrarySearch, OfTwoSketchesOfOneNameThePathHasToBeSaid) {
+    Shelf shelf;
+    shelf.keep("other/beach.sketch.svg", pageOf("Beach day", {}));
+    EXPECT_EQ(shelf.library({"search", "--family-of", "Beach day"}), InputRefused);
+    EXPECT_EQ(shelf.err,
+              "matwright-batch: Beach day: 2 sketches are called so; name one by its path, such as "
+              "beach.sketch.svg.\n");
+    // A path is never mistaken for a name.
+    EXPECT_EQ(shelf.library({"search", "--family-of", "beach"}), Findings);
 }
 
 }  // namespace

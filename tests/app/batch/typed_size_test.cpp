@@ -75,7 +75,7 @@ TEST(TypedSize, KeepsToWhatPagesAndPrintsCanHave) {
     EXPECT_FALSE(parsePrintSize("1 x 200.01"));
 }
 
-TEST(Quoted, IsOneWordOfAShell) {
+TEST(ShellWord, IsOneWordOfAShell) {
     const std::pair<const char*, const char*> rows[] = {
         {"beach", "beach"},           {"4x6", "4x6"},           {"Früh", "Früh"},
         {"2026/a.b_c", "2026/a.b_c"}, {"day out", "'day out'"}, {"", "''"},
@@ -83,7 +83,7 @@ TEST(Quoted, IsOneWordOfAShell) {
         {"a\\x0a", "'a\\x0a'"},
     };
     for (const auto& [text, word] : rows) {
-        EXPECT_EQ(quoted(text), word);
+        EXPECT_EQ(shellWord(text), word);
     }
 }
 

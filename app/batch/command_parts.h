@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <filesystem>
+#include <functional>
+#include <string>
+
+namespace matwright::app {
+
+// Parts of several command lines.
+
+// Adds a command below another; `run` runs it when it was chosen.
+using AddCommand =
+    std::function<CLI::App*(CLI::App& parent, const std::string& name, const std::string& what,
+                            const char* examples, std::function<int()> run)>;
+
+// The sketch file, needed.
+void addInput(CLI::App* command, std::filesystem::path& input);
+// -o, needed.
+void addOutput(CLI::App* command, std::filesystem::path& output, const std::string& what);
+
+}  // namespace matwright::app
