@@ -2,6 +2,7 @@
 #include "app/library/details_panel.h"
 
 #include <QEvent>
+#include <QGridLayout>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -130,25 +131,26 @@ QWidget* DetailsPanel::makeContent() {
 
 QWidget* DetailsPanel::makeButtons(const LibraryActions& actions) {
     auto* buttons = new QWidget;
-    auto* layout = new QVBoxLayout(buttons);
-    layout->setContentsMargins(10, 6, 10, 10);
-    layout->setSpacing(4);
-    const auto add = [&](QAction* action, ActionButton::Weight weight, bool one, bool several) {
-        auto* button = new ActionButton(*action, weight);
-        layout->addWidget(button);
-        (one && several ? m_forOne : one ? m_forOne : m_forSeveral).push_back(button);
-        if (one && several) {
-            m_forSeveral.push_back(button);
-        }
-    };
+    auto* grid = new QGridLayout(buttons);
+    grid->setContentsMargins(10, 6, 10, 10);
+    grid->setSpacing(4);
     using enum ActionButton::Weight;
-    add(actions.startPage, Primary, true, false);
-    add(actions.open, Ordinary, true, false);
-    add(actions.turnOrMirror, Ordinary, true, false);
-    add(actions.carryOver, Ordinary, true, false);
-    add(actions.exportZip, Ordinary, false, true);
-    add(actions.contactSheet, Ordinary, false, true);
-    add(actions.more, Ordinary, true, true);
+    auto* start = new ActionButton(*actions.startPage, Primary);
+    grid->addWidget(start, 0, 0, 1, 2);
+    m_forOne.push_back(start);
+    const auto add = [&](QAction* action, int row, int column) {
+        auto* button = new ActionButton(*action, Ordinary);
+        grid->addWidget(button, row, column);
+        return button;
+    };
+    m_forOne.push_back(add(actions.open, 1, 0));
+    m_forOne.push_back(add(actions.carryOver, 1, 1));
+    m_forOne.push_back(add(actions.turnOrMirror, 2, 0));
+    m_forSeveral.push_back(add(actions.exportZip, 3, 0));
+    m_forSeveral.push_back(add(actions.contactSheet, 3, 1));
+    auto* more = add(actions.more, 2, 1);
+    m_forOne.push_back(more);
+    m_forSeveral.push_back(more);
     return buttons;
 }
 

@@ -10,17 +10,23 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
+#include <chrono>
+#include <utility>
 
 #include "app/files/paths.h"
 #include "app/library/entry_words.h"
 #include "app/library/filter_words.h"
 #include "app/panels/tint.h"
 
+using namespace std::chrono_literals;
+
 namespace matwright::app {
 namespace {
 
 constexpr std::array pictureSides = {112, 148, 184, 224, 288};
 constexpr int usualSize = 1;
+// How long the first pictures may take before the folder is looked at all the same.
+constexpr std::chrono::milliseconds patience(1'500);
 const QString sizeKey = QStringLiteral("library-picture-size");
 
 QToolButton* quietButton(const QString& text) {
@@ -161,6 +167,11 @@ void LibraryView::connectParts() {
             showSelection();
         }
     });
+    connect(m_wall, &WallView::complete, this, [this] {
+        if (m_model.rowCount() > 0) {
+            prepare();
+        }
+    });
     connect(m_order, &QComboBox::activated, this, [this](int order) {
         Query query = m_finder.query();
         query.order = static_cast<SearchOrder>(order);
@@ -207,13 +218,26 @@ void LibraryView::openLibrary(const QString& folder) {
     m_indexing = std::make_unique<Indexing>(folder, m_places.cacheFolder);
     connectWork();
     m_indexing->remember();
-    m_work->prepare(folder == m_places.standardFolder);
+    // What is remembered is on the wall first; only then the disk is looked at. A library that is
+    // not there yet has nothing to remember.
+    m_isPrepared = false;
+    QTimer::singleShot(QFileInfo::exists(folder) ? patience : 0ms, m_work.get(),
+                       [this] { prepare(); });
+}
+
+void LibraryView::prepare() {
+    if (!std::exchange(m_isPrepared, true)) {
+        m_work->prepare(m_folder == m_places.standardFolder);
+    }
 }
 
 void LibraryView::connectWork() {
     connect(m_indexing.get(), &Indexing::found, this, [this](auto holdings) {
         m_finder.setHoldings(std::move(holdings));
         selectArrived({});
+        if (m_finder.holdings()->size() == 0) {
+            prepare();
+        }
     });
     connect(m_indexing.get(), &Indexing::progressed, this, [this](const IndexProgress& progress) {
         const QLocale locale;

@@ -54,6 +54,8 @@ class LibraryView final : public QWidget {
     DetailsPanel& details() { return *m_details; }
     LibraryActions& actions() { return *m_actions; }
     QString folder() const { return m_folder; }
+    // The folder was looked at to the end.
+    bool isKnown() const { return m_isKnown; }
     QString headline() const { return m_count->text(); }
     WallNotice& notice() { return *m_notice; }
     QString news() const { return m_news->text(); }
@@ -74,6 +76,7 @@ class LibraryView final : public QWidget {
     void connectWork();
 
     void openLibrary(const QString& folder);
+    void prepare();
     void firstUse();
     void takeFolderOfSettings();
     void showFound();
@@ -126,7 +129,8 @@ class LibraryView final : public QWidget {
     std::vector<std::string> m_arrived;
     std::function<void()> m_undoing;
     Query m_shownQuery;
-    bool m_isKnown = false;  // what the library holds was found out once
+    bool m_isPrepared = false;  // or is being
+    bool m_isKnown = false;     // what the library holds was found out once
 };
 
 }  // namespace matwright::app

@@ -199,7 +199,8 @@ void LibraryView::tellImported(const ImportReport& report, const QString& into) 
             taken.push_back(file.sketch);
         }
         if (!file.said.empty()) {
-            complaints << asText(file.said);
+            complaints << tr("%1: %2").arg(shownPath(file.source.filename().string()),
+                                           asText(file.said));
         }
     }
     const int there = report.count(ImportOutcome::AlreadyThere);

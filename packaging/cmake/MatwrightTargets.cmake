@@ -46,6 +46,10 @@ function(matwright_part name)
     list(TRANSFORM ARG_LINKS REPLACE "^app_" "matwright_app_")
     target_include_directories(${target} PRIVATE ${PROJECT_BINARY_DIR}/parts)
     target_link_libraries(${target} PRIVATE matwright_flags ${ARG_LINKS})
+    if(NOT MATWRIGHT_SANITIZE)
+        # What is missing shows when it is built, not when a person comes to use it.
+        target_link_options(${target} PRIVATE -Wl,--no-undefined)
+    endif()
     set_target_properties(${target} PROPERTIES
         PREFIX libmatwright- OUTPUT_NAME ${name} AUTOMOC_MOC_OPTIONS "-I${PROJECT_BINARY_DIR}/parts"
         LIBRARY_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/${MATWRIGHT_PARTS_DIR})
