@@ -6,7 +6,6 @@
 #include <cstdio>
 #include <string_view>
 
-#include "core/library/folder_lock.h"
 #include "core/library/label_store.h"
 #include "core/library/names.h"
 
@@ -19,7 +18,7 @@ namespace fs = std::filesystem;
 constexpr std::string_view recordSuffix = ".json";
 
 fs::path setAsideFolder(const fs::path& library) {
-    return library / libraryHiddenFolder / "labels-set-aside";
+    return labelsFolder(library) / "%set-aside";
 }
 
 void collectRecords(const fs::path& folder, std::vector<fs::path>& files) {
@@ -88,7 +87,6 @@ Result<std::optional<LabelFile>> readLabelFile(FileStore& store, const fs::path&
 std::vector<fs::path> allLabelFiles(const fs::path& library) {
     std::vector<fs::path> files;
     collectRecords(labelsFolder(library), files);
-    collectRecords(setAsideFolder(library), files);
     return files;
 }
 

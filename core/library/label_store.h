@@ -23,7 +23,9 @@ namespace matwright {
 // Each record holds the path and the content of its sketch. A sketch is found by its path; one that
 // another program moved or renamed is found by its content. Records of vanished sketches stay.
 // Where a cloud drive made a second file for one sketch, because two computers changed it at once,
-// both count: all tags, either's favourite, both notes, the higher count and the later use.
+// both count: all tags, either's favourite, both notes, the higher count and the later use. Records
+// that had to make way, because another sketch has that path now, lie in ".matwright/labels/
+// %set-aside", without a path, to be found by content.
 
 std::filesystem::path labelsFolder(const std::filesystem::path& library);
 // The file that the record of a sketch is kept in, whether there is one or not.

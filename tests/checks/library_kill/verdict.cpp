@@ -106,18 +106,23 @@ void judgeIndex(const Place& place, Verdict& verdict) {
     for (const std::string& sketch : sketchesIn(place.library)) {
         onDisk.emplace(sketch, contentKeyOf(test::readFile(place.library / sketch)));
     }
+    std::vector<KeyedSketch> keyed;
+    for (const auto& [sketch, content] : onDisk) {
+        keyed.push_back({sketch, content});
+    }
+    const auto labels = labelsFor(keyed, readLabelRecords(place.library).records);
     LibraryIndex index(place.library, place.cache);
     const IndexUpdate update = index.update();
-    for (std::size_t i = 0; i < update.holdings->size(); ++i) {
-        const auto held = onDisk.find(std::string(update.holdings->path(i)));
-        if (held == onDisk.end() || held->second != update.holdings->content(i)) {
-            verdict.wrongInIndex.emplace_back(update.holdings->path(i));
-        } else {
-            onDisk.erase(held);
+    for (std::size_t i = 0; i < keyed.size(); ++i) {
+        const auto entry = update.holdings->indexOf(keyed[i].path);
+        if (!entry || update.holdings->content(*entry) != keyed[i].content ||
+            update.holdings->entry(*entry).labels != labels[i]) {
+            verdict.wrongInIndex.push_back(keyed[i].path);
         }
     }
-    for (const auto& [sketch, content] : onDisk) {
-        verdict.wrongInIndex.push_back(sketch);
+    if (update.holdings->size() != keyed.size()) {
+        verdict.wrongInIndex.push_back(
+            fmt::format("{} sketches instead of {}", update.holdings->size(), keyed.size()));
     }
 }
 
