@@ -12,8 +12,9 @@ namespace {
 using Facts = std::array<std::int64_t, 6>;
 
 Facts factsOfPiece(const FamilyPiece& piece) {
+    // A list, because of two numbers std::minmax would return references.
     const auto [shorter, longer] =
-        std::minmax(piece.print.width.ticks(), piece.print.height.ticks());
+        std::minmax({piece.print.width.ticks(), piece.print.height.ticks()});
     return {
         static_cast<std::int64_t>(piece.kind),          piece.shape, piece.mats, shorter, longer,
         static_cast<std::int64_t>(piece.corners.size())};

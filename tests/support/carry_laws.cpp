@@ -118,7 +118,8 @@ void findOfOne(const Measure& m, std::size_t n, std::vector<Found>& found) {
                 }
             }
         }
-        const auto pageCount = pages(m.page()).size();
+        // From top to bottom facing pages are one.
+        const auto pageCount = part == &Rect::x ? pages(m.page()).size() : 1;
         for (std::size_t p = 0; p < pageCount; ++p) {
             const auto isCentred = [=](const Sketch& s) {
                 const auto all = pages(s.page);
