@@ -16,12 +16,12 @@ namespace {
 constexpr double nearlySame = 0.2;
 // Of an attempt with the prints as they are and even shares, which can be undone exactly.
 constexpr double goodEnough = 0.2;
-constexpr int rounds = 2;
+constexpr std::size_t fewPieces = 30;
 constexpr Length metricStep = Length::millimetres(1);
 constexpr Length inchStep = Length::inches(0, 1, 16);
 
 // More sides in whole millimetres alone than in sixteenths alone.
-bool isMetric(const Sketch& sketch) {
+bool isInMillimetres(const Sketch& sketch) {
     int metric = 0;
     for (const auto& [id, piece] : sketch.pieces) {
         for (const Length side : {piece.size.width, piece.size.height}) {
@@ -74,6 +74,7 @@ Piece resized(const Piece& piece, Size size) {
 
 std::vector<Piece> wishedPieces(const Source& source, const std::vector<PhotoChoice>& choices) {
     std::vector<Piece> wished;
+    wished.reserve(source.pieces.size());
     for (const Footprint& piece : source.pieces) {
         wished.push_back(
             keepsProportions(piece) && !piece.piece->printSize
@@ -167,10 +168,11 @@ Source::Source(const Sketch& carried, const PageSetup& target)
     : sketch(carried),
       to(target),
       pieces(footprints(carried)),
-      relations(relationsOf(pieces, carried.page)),
+      relations(pieces.size() > mostRelatedPieces ? std::vector<Relation>{}
+                                                  : relationsOf(pieces, carried.page)),
       photos(photoClasses(pieces)),
       scale(scaleBetween(carried.page, target)),
-      step(isMetric(carried) ? metricStep : inchStep) {}
+      step(isInMillimetres(carried) ? metricStep : inchStep) {}
 
 Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
                 Springs::Shares shares) {
@@ -187,6 +189,36 @@ Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
             wasOn ? broughtOnPage(piece, surface(source.to), source.step) : piece;
     }
     judge(source, result);
+    return result;
+}
+
+Attempt scaledAttempt(const Source& source) {
+    std::vector<PhotoChoice> nearest;
+    for (const PhotoClass& photos : source.photos) {
+        nearest.push_back(photoChoices(photos, source.scale, source.step).front());
+    }
+    const std::vector<Piece> wished = wishedPieces(source, nearest);
+    const Rect from = surface(source.sketch.page);
+    const Rect to = surface(source.to);
+    Attempt result;
+    result.sketch = source.sketch;
+    result.sketch.page = source.to;
+    for (std::size_t i = 0; i < wished.size(); ++i) {
+        const Footprint& before = source.pieces[i];
+        Piece piece = before.piece->printSize || keepsProportions(before)
+                          ? wished[i]
+                          : resized(wished[i], scaled(wished[i].size, source.scale, source.step));
+        const auto shift = [&](Axis axis) {
+            const Length middle = along(trimBox(piece), axis).centreRoundedDown();
+            return middle.scaledRounded(along(to.size(), axis).ticks(),
+                                        along(from.size(), axis).ticks()) -
+                   middle;
+        };
+        piece.place = piece.place + Point{shift(Axis::X), shift(Axis::Y)};
+        const bool wasOn = from.contains(before.outer);
+        result.sketch.pieces.at(before.id) =
+            withinPrint(wasOn ? broughtOnPage(piece, to, source.step) : piece);
+    }
     return result;
 }
 
@@ -216,6 +248,7 @@ Attempt bestAttempt(const Source& source) {
     if (chosen == same || !keepBetter(chosen)) {
         chosen = same;
     }
+    const int rounds = source.pieces.size() > fewPieces ? 1 : 2;
     for (int round = 0; round < rounds; ++round) {
         for (std::size_t c = 0; c < choices.size(); ++c) {
             for (const PhotoChoice& choice : choices[c]) {

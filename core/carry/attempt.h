@@ -34,6 +34,13 @@ struct Attempt {
 Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
                 Springs::Shares shares = Springs::Shares::InProportion);
 
+// Above this many pieces relations are not looked for, and scaledAttempt() has to do.
+inline constexpr std::size_t mostRelatedPieces = 100;
+
+// Every piece by itself at scale about its middle: what is done for crowds. Cost and losses are not
+// worked out.
+Attempt scaledAttempt(const Source& source);
+
 // The attempt with the least cost that a search from the nearest choices finds, a class at a time.
 Attempt bestAttempt(const Source& source);
 

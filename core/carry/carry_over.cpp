@@ -40,8 +40,22 @@ void makeSound(const Source& source, Sketch& sketch) {
     }
 }
 
+CarriedOver carriedCrowd(const Source& source) {
+    Attempt scaled = carry::scaledAttempt(source);
+    makeSound(source, scaled.sketch);
+    std::vector<std::string> gaveWay = carry::gaveWayText(source, scaled);
+    gaveWay.push_back(fmt::format(
+        "With more than {} pieces everything was only scaled; edges in line, gutters and middles "
+        "were not looked after.",
+        carry::mostRelatedPieces));
+    return {std::move(scaled.sketch), std::move(gaveWay)};
+}
+
 CarriedOver carriedOnce(const Sketch& sketch, const PageSetup& target) {
     const Source source(sketch, target);
+    if (source.pieces.size() > carry::mostRelatedPieces) {
+        return carriedCrowd(source);
+    }
     Attempt best = carry::bestAttempt(source);
     makeSound(source, best.sketch);
     carry::judge(source, best);

@@ -21,19 +21,28 @@ struct CarriedOver {
 PageSetup onPageSize(const PageSetup& setup, Size pageSize);
 
 // The same design on another page. Sketch and target must be sound, and so is the result. Ids,
-// order, names, notes, papers, locks and angles stay; locked pieces are carried like the others.
+// order, names, notes, papers, locks, mats and angles stay; locked pieces are carried like others.
 //
-// Kept: distances to the margins and page edges where a piece lay on them, gutters, mats' borders,
-// edges in line, equal gaps, what is centred on the page or with each other, what lies flush.
-// Photos get catalogue prints near the size they would have by scale, the trim inside the print.
-// What could not be kept is told in `gaveWay`: nothing is lost silently. A print that is not in the
-// catalogue stays where it fits.
+// Kept: what lies on page edges and margins, gutters, mats' borders, edges in line, equal gaps,
+// what is centred on the page or with another, what lies flush. Photos get catalogue prints, the
+// same ones where they fit, else near the size they would have by scale; trims lie inside the
+// prints. A print that is not in the catalogue may stay. What could not be kept is found by
+// comparing the finished sketch with the old one and told in `gaveWay`: lost relations, other
+// prints, forced trims, words without room, margins overrun, new overlaps of photos and words.
+// Above 100 pieces everything is only scaled, which is told too.
 //
 // No piece leaves the page that did not before. An equal setup gives an equal sketch. Where nothing
-// gave way, carrying the result back gives an equal sketch.
+// gave way, carrying the result back gives an equal sketch: this is tried, and where the way back
+// would differ (because both ways round to the trimmer's step), a sentence says that.
 //
 // A single page carried to a double page lies on the left page. A double page carried to a single
-// one is squeezed onto it.
+// one is squeezed onto it, its outer edges on the page's.
+//
+// Method, an axis at a time: relations that fix distances join lines into sets; those of middles
+// and equal gaps are linear equations, taken in order of rank as long as they do not contradict;
+// what is left free settles like springs within bounds, is rounded to 1/16 in (1 mm), and a search
+// over the prints keeps the best by a cost. (Constraints by rank as in A. Borning et al.,
+// "Constraint Hierarchies", Lisp and Symbolic Computation 5, 1992; cited from memory.)
 CarriedOver carriedOver(const Sketch& sketch, const PageSetup& target);
 
 }  // namespace matwright

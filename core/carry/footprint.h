@@ -16,6 +16,9 @@ inline Interval along(const Rect& rect, Axis axis) {
 inline Length along(Size size, Axis axis) {
     return axis == Axis::X ? size.width : size.height;
 }
+inline double squareInches(Size size) {
+    return size.width.toInches() * size.height.toInches();
+}
 inline Axis across(Axis axis) {
     return axis == Axis::X ? Axis::Y : Axis::X;
 }

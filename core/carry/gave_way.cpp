@@ -92,9 +92,12 @@ void tellShapes(const Source& source, const Attempt& attempt, Sentences& told) {
                    before.size.width == before.size.height && now.size.width != now.size.height) {
             told.push_back(labelOf(source, {i}) + " is no longer round.");
         }
+        if (isNewlyOverMargin(source, i, footprint(source.pieces[i].id, now))) {
+            told.push_back(labelOf(source, {i}) + " runs over a margin now.");
+        }
         const bool text = before.kind == PieceKind::Title || before.kind == PieceKind::Journaling;
-        const auto area = [](Size size) { return size.width.toInches() * size.height.toInches(); };
-        if (text && area(now.size) < 0.5 * area(before.size) * source.scale * source.scale) {
+        if (text && squareInches(now.size) <
+                        0.5 * squareInches(before.size) * source.scale * source.scale) {
             told.push_back(fmt::format("{} has only {} left.", labelOf(source, {i}),
                                        naturalSizeText(now.size)));
         }

@@ -30,15 +30,6 @@ double relationCost(RelationKind kind) {
     return 1;
 }
 
-double area(Size size) {
-    return size.width.toInches() * size.height.toInches();
-}
-
-double squaredLog(double ratioOfTwo) {
-    const double l = std::log(ratioOfTwo);
-    return l * l;
-}
-
 // Photos and words inside the margins of a page, or of both pages together.
 bool isInsideMargins(const Footprint& piece, const PageSetup& setup) {
     const std::vector<Rect> areas = insideMargins(setup);
@@ -47,26 +38,38 @@ bool isInsideMargins(const Footprint& piece, const PageSetup& setup) {
            areas.front().united(areas.back()).contains(piece.outer);
 }
 
+double squaredLog(double ratioOfTwo) {
+    const double l = std::log(ratioOfTwo);
+    return l * l;
+}
+
 // How far the photo is from the same photo at scale, and how much of its print is cut away.
 double photoCost(const Piece& before, const Piece& after, double scale) {
-    const double wasted = 1 - area(after.size) / area(*after.printSize);
-    const double wastedBefore = 1 - area(before.size) / area(*before.printSize);
+    const double wasted = 1 - squareInches(after.size) / squareInches(*after.printSize);
+    const double wastedBefore = 1 - squareInches(before.size) / squareInches(*before.printSize);
     const double shape =
         ratio(after.size.height, after.size.width) / ratio(before.size.height, before.size.width);
     const double changed = after.printSize == before.printSize ? 0 : 0.1;
     const double misfit = after.printSize->contains(after.size) ? 0 : 20;
-    return 1.5 * squaredLog(area(after.size) / (area(before.size) * scale * scale)) +
+    return 1.5 *
+               squaredLog(squareInches(after.size) / (squareInches(before.size) * scale * scale)) +
            2 * squaredLog(shape) + 0.7 * std::max(0.0, wasted - wastedBefore) + changed + misfit;
 }
 
 double otherCost(const Piece& before, const Piece& after, double scale) {
-    const double shares = area(after.size) / (area(before.size) * scale * scale);
+    const double shares = squareInches(after.size) / (squareInches(before.size) * scale * scale);
     const bool text = before.kind == PieceKind::Title || before.kind == PieceKind::Journaling;
     // More room for words does no harm.
     return shares >= 1 ? 0.1 * squaredLog(shares) : (text ? 0.6 : 0.3) * squaredLog(shares);
 }
 
 }  // namespace
+
+bool isNewlyOverMargin(const Source& source, std::size_t piece, const Footprint& after) {
+    return after.piece->kind != PieceKind::Embellishment && !isPaper(*after.piece) &&
+           isInsideMargins(source.pieces[piece], source.sketch.page) &&
+           !isInsideMargins(after, source.to);
+}
 
 bool mustStayClear(const Piece& below, const Piece& above) {
     const auto counts = [](const Piece& piece) {
@@ -113,10 +116,7 @@ void judge(const Source& source, Attempt& attempt) {
         const bool left = surface(source.sketch.page).contains(source.pieces[i].outer) &&
                           !room.contains(after[i].outer);
         attempt.cost += left ? 100 : 0;
-        const bool overMargin = now.kind != PieceKind::Embellishment && !isPaper(now) &&
-                                isInsideMargins(source.pieces[i], source.sketch.page) &&
-                                !isInsideMargins(after[i], attempt.sketch.page);
-        attempt.cost += overMargin ? 3 : 0;
+        attempt.cost += isNewlyOverMargin(source, i, after[i]) ? 3 : 0;
     }
     attempt.cost += 20 * static_cast<double>(newOverlaps(source, after));
 }

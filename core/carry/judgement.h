@@ -13,6 +13,10 @@ namespace matwright::carry {
 // photo paper, texts without room.
 void judge(const Source& source, Attempt& attempt);
 
+// A photo or words that lay inside the margins of a page, or of both pages together, and do not
+// any more.
+bool isNewlyOverMargin(const Source& source, std::size_t piece, const Footprint& after);
+
 // Whether it matters when one of two pieces comes to lie on the other: a photo or words under a
 // photo, words or paper. Ornaments may lie anywhere.
 bool mustStayClear(const Piece& below, const Piece& above);

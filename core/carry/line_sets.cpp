@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/carry/line_sets.h"
 
-#include <numeric>
-
 namespace matwright::carry {
 
 LineSets::LineSets(std::size_t lines) : m_set(lines), m_offset(lines) {
-    std::iota(m_set.begin(), m_set.end(), std::size_t{0});
+    for (std::size_t line = 0; line < lines; ++line) {
+        m_set[line] = line;
+    }
 }
 
 bool LineSets::require(std::size_t a, std::size_t b, Length distance) {

@@ -79,7 +79,7 @@ std::string lostText(const Source& source, const Relation& relation) {
             return fmt::format("The middles of pieces {} are no longer in line {}.",
                                numbersText(relation.pieces), wayName(relation));
     }
-    return label;
+    return {};
 }
 
 }  // namespace matwright::carry

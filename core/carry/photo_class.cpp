@@ -19,10 +19,6 @@ bool isMetric(Size print) {
     return print.width.isMultipleOf(centimetre) && print.height.isMultipleOf(centimetre);
 }
 
-double area(Size size) {
-    return size.width.toInches() * size.height.toInches();
-}
-
 double shapeOf(Size size) {
     return std::log(ratio(size.height, size.width));
 }
@@ -70,7 +66,7 @@ std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces) {
 }
 
 std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Length step) {
-    const double wished = area(photos.trim) * scale * scale;
+    const double wished = squareInches(photos.trim) * scale * scale;
     const std::vector<Size> prints = printsFor(photos);
     std::vector<PhotoChoice> choices{{photos.print, trimFrom(photos, photos.print, step)}};
     const auto add = [&](const PhotoChoice& choice) {
@@ -80,7 +76,7 @@ std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Le
     };
     for (const Size& print : prints) {
         const Size trim = trimFrom(photos, print, step);
-        const double share = area(trim) / wished;
+        const double share = squareInches(trim) / wished;
         if (smallestShare <= share && share <= largestShare) {
             add({print, trim});
         }
@@ -92,7 +88,8 @@ std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Le
         const Size trim = {side(photos.trim.width), side(photos.trim.height)};
         const Size* smallest = nullptr;
         for (const Size& print : prints) {
-            if (print.contains(trim) && (!smallest || area(print) < area(*smallest))) {
+            if (print.contains(trim) &&
+                (!smallest || squareInches(print) < squareInches(*smallest))) {
                 smallest = &print;
             }
         }
@@ -101,7 +98,7 @@ std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Le
         }
     }
     std::ranges::stable_sort(choices, {}, [&](const PhotoChoice& choice) {
-        return std::abs(std::log(area(choice.trim) / wished)) +
+        return std::abs(std::log(squareInches(choice.trim) / wished)) +
                std::abs(shapeOf(choice.trim) - shapeOf(photos.trim)) +
                (choice.trim == choice.print ? 0 : 0.3);
     });

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <map>
-#include <numeric>
 
 #include "core/family/family.h"
 
@@ -12,7 +11,9 @@ namespace {
 class Sets {
   public:
     explicit Sets(std::size_t count) : m_parent(count) {
-        std::iota(m_parent.begin(), m_parent.end(), std::size_t{0});
+        for (std::size_t i = 0; i < count; ++i) {
+            m_parent[i] = i;
+        }
     }
     std::size_t of(std::size_t i) {
         while (m_parent[i] != i) {
@@ -51,6 +52,7 @@ Sums sumsOf(const FamilyTraits& traits, std::size_t index) {
 void joinSameKey(std::span<const FamilyTraits> sketches, const std::vector<std::size_t>& members,
                  Sets& sets) {
     std::vector<Sums> sums;
+    sums.reserve(members.size());
     for (const std::size_t i : members) {
         sums.push_back(sumsOf(sketches[i], i));
     }

@@ -186,6 +186,19 @@ TEST(CarryOver, aDoublePageIsSqueezedOntoASingleOneWithItsOuterEdges) {
     EXPECT_EQ(trimBox(pieceOf(done, 3)).right(), in(11, 8));
 }
 
+TEST(CarryOver, aCrowdIsScaledOnThePageAndSaysSo) {
+    std::vector<Piece> crowd;
+    for (int i = 0; i < 400; ++i) {
+        crowd.push_back(other(PieceKind::Block, Rect::at({i % 20 * in(0, 9), i / 20 * in(0, 9)},
+                                                         {in(0, 8), in(0, 8)})));
+    }
+    const CarriedOver done = carriedOver(sketchOf(crowd), page("6x8"));
+    for (const auto& [id, piece] : done.sketch.pieces) {
+        EXPECT_TRUE(surface(done.sketch.page).contains(outermostBox(piece)));
+    }
+    EXPECT_TRUE(toldBy(done).contains("only scaled"));
+}
+
 TEST(CarryOver, thereIsNothingToCarryOnAnEmptyPage) {
     const CarriedOver done = carriedOver(Sketch{}, page("a4"));
     EXPECT_EQ(done.sketch.page, page("a4"));
