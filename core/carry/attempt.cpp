@@ -194,6 +194,7 @@ Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
 
 Attempt scaledAttempt(const Source& source) {
     std::vector<PhotoChoice> nearest;
+    nearest.reserve(source.photos.size());
     for (const PhotoClass& photos : source.photos) {
         nearest.push_back(photoChoices(photos, source.scale, source.step).front());
     }
