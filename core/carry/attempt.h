@@ -35,7 +35,7 @@ Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
                 Springs::Shares shares = Springs::Shares::InProportion);
 
 // Above this many pieces relations are not looked for, and scaledAttempt() has to do.
-inline constexpr std::size_t mostRelatedPieces = 100;
+inline constexpr std::size_t mostRelatedPieces = 60;
 
 // Every piece by itself at scale about its middle: what is done for crowds. Cost and losses are not
 // worked out.

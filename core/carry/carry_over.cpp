@@ -45,8 +45,8 @@ CarriedOver carriedCrowd(const Source& source) {
     makeSound(source, scaled.sketch);
     std::vector<std::string> gaveWay = carry::gaveWayText(source, scaled);
     gaveWay.push_back(fmt::format(
-        "With more than {} pieces everything was only scaled; edges in line, gutters and middles "
-        "were not looked after.",
+        "With more than {} pieces everything was only scaled; edges in line, gutters, middles and "
+        "overlaps were not looked after.",
         carry::mostRelatedPieces));
     return {std::move(scaled.sketch), std::move(gaveWay)};
 }

@@ -136,7 +136,9 @@ Sentences gaveWayText(const Source& source, const Attempt& attempt) {
     for (const std::size_t relation : attempt.lost) {
         told.push_back(lostText(source, source.relations[relation]));
     }
-    tellOverlaps(source, attempt, told);
+    if (source.pieces.size() <= mostRelatedPieces) {
+        tellOverlaps(source, attempt, told);
+    }
     return told;
 }
 

@@ -9,7 +9,7 @@
 namespace matwright::carry {
 
 // What the attempt could not keep, a sentence each; worked out from the finished sketch, not from
-// how it came about.
+// how it came about. Of more than mostRelatedPieces, overlaps are not looked for.
 std::vector<std::string> gaveWayText(const Source& source, const Attempt& attempt);
 
 // "3 · photo slot 4 × 6 in", "Pieces 2, 3 and 5".
