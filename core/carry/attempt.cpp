@@ -16,7 +16,7 @@ namespace {
 constexpr double nearlySame = 0.2;
 // Of an attempt with the prints as they are and even shares, which can be undone exactly.
 constexpr double goodEnough = 0.2;
-constexpr std::size_t fewPieces = 30;
+constexpr std::size_t searchedPieces = 30;
 constexpr Length metricStep = Length::millimetres(1);
 constexpr Length inchStep = Length::inches(0, 1, 16);
 
@@ -249,7 +249,7 @@ Attempt bestAttempt(const Source& source) {
     if (chosen == same || !keepBetter(chosen)) {
         chosen = same;
     }
-    const int rounds = source.pieces.size() > fewPieces ? 1 : 2;
+    const int rounds = source.pieces.size() > searchedPieces ? 0 : 2;
     for (int round = 0; round < rounds; ++round) {
         for (std::size_t c = 0; c < choices.size(); ++c) {
             for (const PhotoChoice& choice : choices[c]) {

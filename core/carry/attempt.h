@@ -41,7 +41,8 @@ inline constexpr std::size_t mostRelatedPieces = 60;
 // worked out.
 Attempt scaledAttempt(const Source& source);
 
-// The attempt with the least cost that a search from the nearest choices finds, a class at a time.
+// The attempt with the least cost that a search from the nearest choices finds, a class at a time;
+// of many pieces only the nearest prints and those they have are tried.
 Attempt bestAttempt(const Source& source);
 
 }  // namespace matwright::carry

@@ -29,7 +29,7 @@ PageSetup onPageSize(const PageSetup& setup, Size pageSize);
 // prints. A print that is not in the catalogue may stay. What could not be kept is found by
 // comparing the finished sketch with the old one and told in `gaveWay`: lost relations, other
 // prints, forced trims, words without room, margins overrun, new overlaps of photos and words.
-// Above 100 pieces everything is only scaled, which is told too.
+// Above 60 pieces everything is only scaled, which is told too.
 //
 // No piece leaves the page that did not before. An equal setup gives an equal sketch. Where nothing
 // gave way, carrying the result back gives an equal sketch: this is tried, and where the way back
