@@ -36,12 +36,14 @@ template <typename Value, typename Key>
 void sortValues(std::vector<Value>& values, std::vector<Facet::Has>& pairs, Key keyOf) {
     using Ranked = std::pair<decltype(keyOf(values[0])), std::uint32_t>;
     std::vector<Ranked> ranked;
+    ranked.reserve(values.size());
     for (std::uint32_t i = 0; i < values.size(); ++i) {
         ranked.emplace_back(keyOf(values[i]), i);
     }
     std::ranges::sort(ranked);
     std::vector<std::uint32_t> newNumber(values.size());
     std::vector<Value> sorted;
+    sorted.reserve(values.size());
     for (const Ranked& one : ranked) {
         newNumber[one.second] = static_cast<std::uint32_t>(sorted.size());
         sorted.push_back(std::move(values[one.second]));

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <functional>
-#include <numeric>
 
 #include "core/library/holdings_inside.h"
 #include "core/library/packed_entry.h"
@@ -54,7 +53,9 @@ WordTable wordsOf(const Holdings::Inside& inside) {
 
 std::vector<std::uint32_t> sortedOrder(const Holdings::Inside& inside, SearchOrder order) {
     std::vector<std::uint32_t> entries(order == SearchOrder::Name ? 0 : inside.size());
-    std::iota(entries.begin(), entries.end(), 0U);
+    for (std::uint32_t entry = 0; entry < entries.size(); ++entry) {
+        entries[entry] = entry;
+    }
     const auto latestFirst = [&](const auto& column) {
         std::ranges::stable_sort(entries, std::greater<>(),
                                  [&](std::uint32_t entry) { return column[entry]; });

@@ -110,7 +110,7 @@ class LibraryIndex::Body {
     std::shared_ptr<const Holdings> m_latest;
 };
 
-LibraryIndex::LibraryIndex(fs::path library, fs::path cacheFolder)
+LibraryIndex::LibraryIndex(fs::path library, const fs::path& cacheFolder)
     : m_body(std::make_unique<Body>(std::move(library), cacheFolder)) {}
 LibraryIndex::~LibraryIndex() = default;
 

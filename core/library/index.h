@@ -60,7 +60,7 @@ class LibraryIndex {
   public:
     // `library` need not exist yet. `cacheFolder` is made where it is missing; the index file in it
     // is named after the library's full path.
-    LibraryIndex(std::filesystem::path library, std::filesystem::path cacheFolder);
+    LibraryIndex(std::filesystem::path library, const std::filesystem::path& cacheFolder);
     ~LibraryIndex();
     LibraryIndex(const LibraryIndex&) = delete;
     LibraryIndex& operator=(const LibraryIndex&) = delete;

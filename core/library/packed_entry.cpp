@@ -26,6 +26,12 @@ int unpackedInt(Unpacker& unpacker) {
     return static_cast<int>(unpacker.signedNumber());
 }
 
+// Whether the labels are others than those of a sketch without a record.
+bool says(const Labels& labels) {
+    return !labels.tags.empty() || labels.favourite || !labels.note.empty() ||
+           labels.useCount != 0 || labels.lastUsed.has_value();
+}
+
 void unpackFacts(std::string_view bytes, EntryView& view, bool& good) {
     Unpacker unpacker(bytes);
     view.name = unpacker.text();
@@ -102,7 +108,7 @@ std::string packedFacts(const SketchFacts& facts) {
 }
 
 std::string packedLabels(const Labels& labels) {
-    if (labels == Labels()) {
+    if (!says(labels)) {
         return {};
     }
     std::string bytes;

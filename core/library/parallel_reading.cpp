@@ -57,6 +57,7 @@ void readInParallel(const std::filesystem::path& library, std::span<const ReadJo
     Reading reading(library, jobs, stop);
     {
         std::vector<std::jthread> readers;
+        readers.reserve(others);
         for (std::size_t i = 0; i < others; ++i) {
             readers.emplace_back([&reading] {
                 while (reading.readOne()) {
