@@ -50,7 +50,9 @@ std::string carriedJson(const CarryOverCommand& command, const CarriedOver& carr
 // One answer in JSON instead of the line that tells what was written.
 struct QuietPorts {
     explicit QuietPorts(BatchPorts& ports)
-        : unheard(nullptr), quiet{ports.files, unheard, ports.err, ports.startPainting} {}
+        : unheard(nullptr),
+          quiet{ports.files,         unheard,          ports.err, ports.startPainting,
+                ports.libraryFolder, ports.cacheFolder} {}
     std::ostream unheard;
     BatchPorts quiet;
 };

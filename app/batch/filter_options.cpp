@@ -114,7 +114,7 @@ std::string nothingFoundSentence(const Holdings& holdings, const Query& query, c
         return "There is no sketch in this library yet. Bring some in with \"matwright-batch "
                "library import FILE\".";
     }
-    std::string sentence = "No sketch was found. ";
+    const std::string sentence = "No sketch was found. ";
     if (found.loosen) {
         return sentence + loosenedWords(query, *found.loosen, familyOf);
     }

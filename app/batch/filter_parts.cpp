@@ -105,7 +105,7 @@ void addFilters(CLI::App* command, SelectionCommand& to) {
     Query& query = to.query;
     command->add_flag_callback(
         "--whole-words", [&query] { query.wordMatch = WordMatch::Whole; },
-        "\"sea\" does not find \"overseas\"");
+        R"("sea" does not find "overseas")");
     addPhotoCount(command, query);
     addSizes(command, "--print", query.prints, parsePrintSize,
              "Uses prints of this size; may be repeated, then uses them all");

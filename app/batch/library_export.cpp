@@ -58,6 +58,7 @@ std::expected<Selection, int> foundSketches(const ExportCommand& command, BatchP
 
 int exportZipOf(const ExportCommand& command, const Selection& selection, BatchPorts& ports) {
     std::vector<std::string> paths;
+    paths.reserve(selection.indices.size());
     for (const std::size_t index : selection.indices) {
         paths.emplace_back(selection.library.holdings->path(index));
     }

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <ranges>
+
 #include "app/batch/filter_options.h"
 #include "app/batch/table.h"
 #include "app/batch/typed_size.h"
@@ -41,10 +43,10 @@ std::string tagsText(const std::vector<std::string>& tags) {
 
 std::string printsText(const std::vector<PrintNeed>& prints) {
     std::string text;
-    for (auto need = prints.rbegin(); need != prints.rend(); ++need) {
+    for (const PrintNeed& need : prints | std::views::reverse) {
         text += text.empty() ? "" : ", ";
-        text += need->count == 1 ? printText(need->size)
-                                 : countWord(need->count) + " " + printText(need->size);
+        text += need.count == 1 ? printText(need.size)
+                                : countWord(need.count) + " " + printText(need.size);
     }
     return text;
 }

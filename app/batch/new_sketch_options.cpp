@@ -51,6 +51,7 @@ void addWholeTurn(CLI::App* command, std::optional<WholeTurn>& turn) {
     const auto option = [&](const char* name, const std::map<std::string, WholeTurn>& words,
                             const char* type, const char* what) {
         std::vector<std::string> known;
+        known.reserve(words.size());
         for (const auto& [word, meant] : words) {
             known.push_back(word);
         }

@@ -47,9 +47,10 @@ class PassingCache {
     fs::path m_folder;
 };
 
+// What may not be looked at is there as well.
 bool isThere(const fs::path& folder) {
     std::error_code ignored;
-    return fs::exists(folder, ignored);
+    return fs::status(folder, ignored).type() != fs::file_type::not_found;
 }
 
 IndexUpdate updated(const fs::path& folder, const fs::path& cacheFolder) {
@@ -76,7 +77,7 @@ void bringBackLeftovers(const fs::path& folder, BatchPorts& ports) {
 }  // namespace
 
 std::expected<fs::path, int> folderOfLibrary(const LibraryPlace& place, BatchPorts& ports) {
-    const fs::path folder = place.folder.value_or(ports.libraryFolder);
+    fs::path folder = place.folder.value_or(ports.libraryFolder);
     if (folder.empty()) {
         return std::unexpected(
             fail(ports, WrongUse,

@@ -26,8 +26,8 @@ struct BatchPorts {
     std::ostream& err;                    // "matwright-batch: FILE: sentence"
     std::function<void()> startPainting;  // makes sure that fonts can be used; called when needed
     // Of a person who names no other: the library, and where its index is kept.
-    std::filesystem::path libraryFolder = {};
-    std::filesystem::path cacheFolder = {};
+    std::filesystem::path libraryFolder;
+    std::filesystem::path cacheFolder;
 };
 
 // One sentence on `err`; `where` may be empty and is shown printable.

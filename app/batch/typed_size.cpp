@@ -103,12 +103,12 @@ std::string typed(Size size, const NamedSize* named) {
 
 Result<Size> parsePageSize(std::string_view text) {
     return parseSize(text, findPageSize(text),
-                     {"Pages", "\"9 x 12\" or \"20 x 30 cm\"", smallestPageSide, largestPageSide});
+                     {"Pages", R"("9 x 12" or "20 x 30 cm")", smallestPageSide, largestPageSide});
 }
 
 Result<Size> parsePrintSize(std::string_view text) {
     return parseSize(text, findPrintSize(text),
-                     {"Prints", "\"3 1/2 x 5\" or \"9 x 13 cm\"", smallestSide, largestSide});
+                     {"Prints", R"("3 1/2 x 5" or "9 x 13 cm")", smallestSide, largestSide});
 }
 
 std::string typedPageSize(Size size) {

@@ -85,7 +85,7 @@ TEST(LibraryImport, ReportsInJson) {
     Words outcomes;
     for (const nlohmann::json& file : all["files"]) {
         outcomes.push_back(file["outcome"]);
-        EXPECT_EQ(file["path"] == "", file["outcome"] == "not a sketch");
+        EXPECT_EQ(file["path"].get<std::string>().empty(), file["outcome"] == "not a sketch");
     }
     std::ranges::sort(outcomes);
     EXPECT_EQ(outcomes, (Words{"imported", "imported", "not a sketch"}));

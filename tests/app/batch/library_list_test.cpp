@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "app/batch/library_table.h"
+#include "core/filestore/displaced_file.h"
+#include "core/sketchfile/sketch_file.h"
 #include "tests/app/batch/library_run.h"
 
 namespace matwright::app {
@@ -112,6 +114,37 @@ TEST(LibraryList, NamesEachProblemOnceAndGoesOn) {
     EXPECT_EQ(batch.answer()["problems"][1]["path"], "torn\\xff.sketch.svg");
 }
 
+TEST(LibraryList, BringsBackWorkThatAKilledProgramLeftHidden) {
+    LibraryRun batch;
+    std::filesystem::create_directory(batch.libraryFolder / ".matwright");
+    const std::string hidden = displacedName("harbour.sketch.svg", 1, 1);
+    test::writeFile(batch.libraryFolder / hidden, writeSketch(pageOf("Harbour", {})));
+    EXPECT_EQ(batch.library({"list", "--json"}), Done);
+    EXPECT_EQ(batch.paths().size(), 1U);
+    EXPECT_EQ(std::ranges::count(batch.err, '\n'), 1) << batch.err;
+    EXPECT_NE(batch.err.find("is a sketch of the library again"), std::string::npos) << batch.err;
+    EXPECT_EQ(batch.library({"list"}), Done);
+    EXPECT_EQ(batch.err, "");
+}
+
+TEST(LibraryList, OfAFolderThatMayNotBeWrittenIsGivenAllTheSame) {
+    LibraryRun batch;
+    batch.keep("a.sketch.svg", pageOf("A", {}));
+    std::filesystem::create_directory(batch.libraryFolder / ".matwright");
+    test::setPermissions(batch.folder.path(), 0755);
+    test::setPermissions(batch.libraryFolder / ".matwright", 0555);
+    test::setPermissions(batch.libraryFolder, 0555);
+    {
+        const test::WithoutPrivileges asAnybody;
+        EXPECT_EQ(batch.library({"list", "--no-index"}), Done);
+        EXPECT_EQ(batch.err, "");
+        EXPECT_NE(batch.out.find("1 of 1 sketches"), std::string::npos) << batch.out;
+        EXPECT_EQ(batch.library({"label", "a", "--favourite", "--no-index"}), CouldNotWrite);
+    }
+    test::setPermissions(batch.libraryFolder, 0700);
+    test::setPermissions(batch.libraryFolder / ".matwright", 0700);
+}
+
 TEST(LibraryList, OfNamesThatAreNoUtf8IsStillJson) {
     LibraryRun batch;
     batch.keep("odd\xff.sketch.svg", pageOf("", {}));
@@ -139,6 +172,19 @@ TEST(LibraryList, ALibraryThatIsNotThereIsRefusedWithWhatToDo) {
         EXPECT_EQ(std::ranges::count(batch.err, '\n'), 1) << batch.err;
         EXPECT_EQ(batch.out, "");
     }
+}
+
+TEST(LibraryList, ALibraryThatMayNotBeReadIsNotTakenForAMissingOne) {
+    LibraryRun batch;
+    test::setPermissions(batch.folder.path(), 0);
+    {
+        const test::WithoutPrivileges asAnybody;
+        EXPECT_EQ(batch.library({"list", "--no-index"}), InputRefused);
+    }
+    test::setPermissions(batch.folder.path(), 0700);
+    EXPECT_NE(batch.err.find("You are not allowed to look into the library folder."),
+              std::string::npos)
+        << batch.err;
 }
 
 TEST(LibraryList, WithoutAHomeFolderALibraryHasToBeNamed) {

@@ -36,7 +36,7 @@ struct Shelf : LibraryRun {
     }
     Words found(Words arguments) {
         arguments.insert(arguments.begin(), "search");
-        arguments.push_back("--json");
+        arguments.emplace_back("--json");
         library(arguments);
         Words found = paths();
         std::ranges::sort(found);
