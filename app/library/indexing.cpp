@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/library/indexing.h"
 
+#include <malloc.h>
+
 #include <QFile>
 #include <algorithm>
 #include <utility>
@@ -50,6 +52,10 @@ class Indexing::Worker final : public QObject {
         if (m_watch) {
             watchFolders();
         }
+        // The first search for words need not wait for it.
+        m_given->prepareWords();
+        // A look makes and drops as much as the library is large; the system gets it back.
+        malloc_trim(0);
         post([&owner = m_owner, update] { owner.finish(update); });
     }
 
@@ -59,8 +65,7 @@ class Indexing::Worker final : public QObject {
             return;
         }
         m_given = holdings;
-        holdings->prepareWords();
-        post([&owner = m_owner, holdings = std::move(holdings)] { emit owner.found(holdings); });
+        post([&owner = m_owner, holdings] { emit owner.found(holdings); });
     }
 
     void watchFolders() {

@@ -67,6 +67,7 @@ QImage fetched(const WantedThumbnail& wanted, ThumbnailFiles& files) {
 Thumbnails::Thumbnails(const QString& cacheFolder, Limits limits, QObject* parent)
     : QObject(parent),
       m_limits(limits),
+      m_memoryBytes(limits.memoryBytes),
       m_shelf(std::make_shared<Shelf>(cacheFolder, limits.diskBytes)) {
     m_pool.setMaxThreadCount(limits.threads);
 }
@@ -208,8 +209,12 @@ void Thumbnails::insert(Made made) {
     m_byContent.emplace(m_kept.front().content, m_kept.begin());
 }
 
+void Thumbnails::needMemory(qint64 bytes) {
+    m_memoryBytes = std::max(bytes, m_limits.memoryBytes);
+}
+
 void Thumbnails::dropOldest() {
-    while (m_bytes > m_limits.memoryBytes && m_kept.size() > 1) {
+    while (m_bytes > m_memoryBytes && m_kept.size() > 1) {
         const auto last = std::prev(m_kept.end());
         const auto [from, to] = m_byContent.equal_range(last->content);
         const auto entry =

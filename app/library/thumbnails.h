@@ -33,7 +33,7 @@ class Thumbnails final : public QObject {
 
   public:
     struct Limits {
-        qint64 memoryBytes = 32LL << 20;
+        qint64 memoryBytes = 12LL << 20;
         qint64 diskBytes = 256LL << 20;
         int threads = 2;
     };
@@ -62,6 +62,8 @@ class Thumbnails final : public QObject {
     bool isIdle() const { return m_idle; }
 
     qint64 memoryUsed() const { return m_bytes; }
+    // Large screens need more; never less than the limit at the beginning.
+    void needMemory(qint64 bytes);
 
   signals:
     void ready(const std::vector<matwright::ContentKey>& contents);
@@ -89,6 +91,7 @@ class Thumbnails final : public QObject {
     KeptList::iterator look(const ContentKey& content, int side);
 
     Limits m_limits;
+    qint64 m_memoryBytes;
     std::shared_ptr<Shelf> m_shelf;
     QThreadPool m_pool;
     KeptList m_kept;  // used last first

@@ -180,6 +180,9 @@ void WallView::askForThumbnails() {
             wanted.push_back(wantedOf(row));
         }
     }
+    // What is in sight, what comes next and what one may come back to.
+    const qint64 side = pictureSidePixels();
+    m_thumbnails.needMemory(3 * ahead * side * side * 4);
     m_thumbnails.want(std::move(wanted));
     if (isComplete()) {
         emit complete();

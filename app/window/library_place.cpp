@@ -25,6 +25,11 @@ LibraryPlace::LibraryPlace(Workplace workplace, FileFlow& files, SketchDocument&
       m_partsFolder(std::move(partsFolder)) {
     show->setCheckable(true);
     connect(show, &QAction::toggled, this, &LibraryPlace::change);
+    connect(&m_workplace.session, &Session::changed, this, [this](const Change& change) {
+        if (change.kinds == Change::Everything) {  // another sketch was opened, from wherever
+            showPage();
+        }
+    });
 }
 
 bool LibraryPlace::makeView() {
