@@ -33,6 +33,7 @@ ChoiceGroup::ChoiceGroup(const QString& heading, Form form, QWidget* parent)
     });
     layout->addWidget(m_more);
     m_more->hide();
+    hide();
 }
 
 void ChoiceGroup::setLabels(const QStringList& labels) {
@@ -56,7 +57,9 @@ void ChoiceGroup::setLabels(const QStringList& labels) {
 
 void ChoiceGroup::layOut() {
     const int all = choices();
-    const int shown = m_showsMore ? all : std::min(all, m_form.shownAtFirst);
+    // One or two more are not worth a button.
+    const bool hasMore = all > m_form.shownAtFirst + 2;
+    const int shown = m_showsMore || !hasMore ? all : m_form.shownAtFirst;
     for (int i = 0; i < all; ++i) {
         ChoiceButton* button = m_buttons[static_cast<std::size_t>(i)];
         m_grid->addWidget(button, i / m_form.columns, i % m_form.columns);
@@ -65,7 +68,7 @@ void ChoiceGroup::layOut() {
     for (int column = 0; column < m_form.columns; ++column) {
         m_grid->setColumnStretch(column, 1);
     }
-    m_more->setVisible(all > m_form.shownAtFirst);
+    m_more->setVisible(hasMore);
     m_more->setText(m_showsMore ? tr("Fewer") : tr("%1 more…").arg(all - m_form.shownAtFirst));
     m_more->setAccessibleName(tr("%1: %2").arg(m_heading, m_more->text()));
 }

@@ -59,7 +59,7 @@ FilterPanel::FilterPanel(Finder& finder, QWidget* parent)
       m_pages(new ChoiceGroup(tr("Pages"), pairs)),
       m_pageSizes(new ChoiceGroup(tr("Page size"), rows)),
       m_prints(new ChoiceGroup(tr("Prints it uses"), pairs)),
-      m_ways(new ChoiceGroup(tr("Photos upright or lying"), pairs)),
+      m_ways(new ChoiceGroup(tr("Photos upright or lying"), rows)),
       m_room(new ChoiceGroup(tr("Room for"), pairs)),
       m_tags(new ChoiceGroup(tr("Tags"), rows)),
       m_folders(new ChoiceGroup(tr("Folder"), rows)) {
@@ -219,7 +219,6 @@ void FilterPanel::showCounts() {
         m_words->setText(asText(query.words));
     }
     m_wholeWords->setChecked(query.wordMatch == WordMatch::Whole);
-    m_wholeWords->setVisible(!query.words.empty() || m_wholeWords->isChecked());
     if (query.photos) {
         m_orFewer->setChecked(query.photos->orFewer);
     }
