@@ -39,7 +39,7 @@ CarryDialog::CarryDialog(const Sketch& sketch, QWidget* parent)
     auto* form = new QFormLayout;
     form->addRow(tr("&Page size"), m_sizes);
     layout->addLayout(form);
-    layout->addWidget(makePictures());
+    layout->addWidget(makePictures(), 1);
     m_verdict->setWordWrap(true);
     layout->addWidget(m_verdict);
     m_losses->setReadOnly(true);
@@ -49,10 +49,10 @@ CarryDialog::CarryDialog(const Sketch& sketch, QWidget* parent)
     layout->addWidget(m_losses);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     QPushButton* start = buttons->addButton(tr("&Start this page"), QDialogButtonBox::AcceptRole);
-    start->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     layout->addWidget(buttons);
+    start->setDefault(true);
     connect(m_sizes, &QComboBox::currentIndexChanged, this, &CarryDialog::carry);
     resize(680, 560);
     carry();
@@ -66,6 +66,7 @@ QWidget* CarryDialog::makePictures() {
     grid->addWidget(m_afterName, 0, 1);
     grid->addWidget(m_before, 1, 0);
     grid->addWidget(m_after, 1, 1);
+    grid->setRowStretch(1, 1);
     m_before->setAccessibleName(tr("The sketch as it is"));
     m_after->setAccessibleName(tr("The sketch carried over"));
     m_before->setPicture(thumbnailOf(m_sketch, m_before->sidePixels()));

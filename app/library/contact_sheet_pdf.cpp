@@ -14,8 +14,8 @@
 namespace matwright::app {
 namespace {
 
-std::vector<ContactEntry> entriesOf(const std::filesystem::path& library,
-                                    const std::vector<std::string>& sketches) {
+std::vector<ContactEntry> contactEntries(const std::filesystem::path& library,
+                                         const std::vector<std::string>& sketches) {
     DiskFileStore store;
     std::vector<ContactEntry> entries;
     for (const std::string& path : sketches) {
@@ -36,7 +36,7 @@ Size sheetOfThisPlace() {
 
 Result<QByteArray> contactSheetPdf(const std::filesystem::path& library,
                                    const std::vector<std::string>& sketches, const QString& title) {
-    const std::vector<ContactEntry> entries = entriesOf(library, sketches);
+    const std::vector<ContactEntry> entries = contactEntries(library, sketches);
     ContactSheetOptions options;
     options.sheet = sheetOfThisPlace();
     options.title = title.toStdString();

@@ -14,8 +14,8 @@
 namespace matwright::app {
 namespace {
 
-constexpr int panelWidth = 300;
-constexpr int pictureHeight = 236;
+constexpr int detailsWidth = 300;
+constexpr int detailsPictureHeight = 236;
 constexpr int noteHeight = 64;
 
 QLabel* heading(const QString& text) {
@@ -61,7 +61,7 @@ DetailsPanel::DetailsPanel(const LibraryActions& actions, QWidget* parent)
     : QWidget(parent),
       m_hint(new TintedLabel(Tint::Quiet, tr("Select a sketch to see more of it and to start a "
                                              "page from it."))),
-      m_picture(new PagePicture(pictureHeight)),
+      m_picture(new PagePicture(detailsPictureHeight)),
       m_name(new QLabel),
       m_facts(new QLabel),
       m_sketchNote(new TintedLabel(Tint::Quiet)),
@@ -70,7 +70,7 @@ DetailsPanel::DetailsPanel(const LibraryActions& actions, QWidget* parent)
       m_noteLabel(heading(tr("Your note"))),
       m_note(new QPlainTextEdit),
       m_use(new TintedLabel(Tint::Quiet)) {
-    setFixedWidth(panelWidth);
+    setFixedWidth(detailsWidth);
     m_content = makeContent();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 10, 0, 0);

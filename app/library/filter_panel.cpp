@@ -13,7 +13,7 @@
 namespace matwright::app {
 namespace {
 
-constexpr int panelWidth = 256;
+constexpr int filtersWidth = 256;
 constexpr int leastPhotoChoices = 9;
 constexpr auto tiles = ChoiceGroup::Form{ChoiceButton::Form::Tile, 5, 10};
 constexpr auto rows = ChoiceGroup::Form{};
@@ -63,7 +63,7 @@ FilterPanel::FilterPanel(Finder& finder, QWidget* parent)
       m_room(new ChoiceGroup(tr("Room for"), pairs)),
       m_tags(new ChoiceGroup(tr("Tags"), rows)),
       m_folders(new ChoiceGroup(tr("Folder"), rows)) {
-    setFixedWidth(panelWidth);
+    setFixedWidth(filtersWidth);
     makeWords();
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(10, 10, 0, 0);

@@ -9,14 +9,14 @@
 namespace matwright::app {
 namespace {
 
-struct Words {
+struct AskedWords {
     Q_DECLARE_TR_FUNCTIONS(FilterWords)
 };
 
 QString photosAsked(const Query& query) {
     const QString photos = photoWords(query.photos->count);
-    return query.photos->orFewer ? Words::tr("the limit of %1").arg(photos)
-                                 : Words::tr("the wish for %1").arg(photos);
+    return query.photos->orFewer ? AskedWords::tr("the limit of %1").arg(photos)
+                                 : AskedWords::tr("the wish for %1").arg(photos);
 }
 
 QString printsAsked(const Query& query) {
@@ -24,7 +24,7 @@ QString printsAsked(const Query& query) {
     for (const Size size : query.prints) {
         sizes << printWords(size);
     }
-    return Words::tr("the prints %1").arg(sizes.join(QStringLiteral(", ")));
+    return AskedWords::tr("the prints %1").arg(sizes.join(QStringLiteral(", ")));
 }
 
 QString tagsAsked(const Query& query) {
@@ -32,8 +32,9 @@ QString tagsAsked(const Query& query) {
     for (const std::string& tag : query.tags) {
         tags << asText(tag);
     }
-    return query.tags.size() == 1 ? Words::tr("the tag %1").arg(tags.constFirst())
-                                  : Words::tr("the tags %1").arg(tags.join(QStringLiteral(", ")));
+    return query.tags.size() == 1
+               ? AskedWords::tr("the tag %1").arg(tags.constFirst())
+               : AskedWords::tr("the tags %1").arg(tags.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -41,30 +42,30 @@ QString tagsAsked(const Query& query) {
 QString filterWords(Filter filter, const Query& query) {
     switch (filter) {
         case Filter::Words:
-            return Words::tr("the words “%1”").arg(asText(query.words));
+            return AskedWords::tr("the words “%1”").arg(asText(query.words));
         case Filter::Photos:
             return photosAsked(query);
         case Filter::Prints:
             return printsAsked(query);
         case Filter::PageSizes:
-            return Words::tr("the page size %1").arg(pageSizeWords(query.pageSizes.front()));
+            return AskedWords::tr("the page size %1").arg(pageSizeWords(query.pageSizes.front()));
         case Filter::DoublePage:
-            return query.doublePage == true ? Words::tr("the wish for double pages")
-                                            : Words::tr("the wish for single pages");
+            return query.doublePage == true ? AskedWords::tr("the wish for double pages")
+                                            : AskedWords::tr("the wish for single pages");
         case Filter::PhotoWay:
-            return Words::tr("the choice of upright or lying photos");
+            return AskedWords::tr("the choice of upright or lying photos");
         case Filter::RoomForTitle:
-            return Words::tr("room for a title");
+            return AskedWords::tr("room for a title");
         case Filter::RoomForJournaling:
-            return Words::tr("room for journaling");
+            return AskedWords::tr("room for journaling");
         case Filter::Favourites:
-            return Words::tr("the choice of favourites");
+            return AskedWords::tr("the choice of favourites");
         case Filter::Tags:
             return tagsAsked(query);
         case Filter::Folder:
-            return Words::tr("the folder %1").arg(shownPath(query.folder));
+            return AskedWords::tr("the folder %1").arg(shownPath(query.folder));
         case Filter::Family:
-            return Words::tr("the choice of those alike");
+            return AskedWords::tr("the choice of those alike");
     }
     return {};
 }

@@ -14,7 +14,7 @@
 namespace matwright::app {
 namespace {
 
-QStringList entriesOf(const QString& folder) {
+QStringList filesIn(const QString& folder) {
     QStringList paths;
     const QDir dir(folder);
     for (const QString& name : dir.entryList(QDir::Files | QDir::Dirs | QDir::NoDotAndDotDot)) {
@@ -188,7 +188,7 @@ void LibraryView::firstUse() {
 }
 
 void LibraryView::putInStarters() {
-    m_work->importInto(tr("Starters"), entriesOf(m_places.startersFolder), m_finder.holdings());
+    m_work->importInto(tr("Starters"), filesIn(m_places.startersFolder), m_finder.holdings());
 }
 
 void LibraryView::tellImported(const ImportReport& report, const QString& into) {

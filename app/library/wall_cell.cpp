@@ -21,12 +21,12 @@ constexpr int gapAboveTexts = 8;
 constexpr int chipHeight = 24;
 constexpr double radius = 6;
 
-struct Words {
+struct CellWords {
     Q_DECLARE_TR_FUNCTIONS(WallCell)
 };
 
 QString alikeWords(int alike) {
-    return Words::tr("+%1 alike").arg(alike);
+    return CellWords::tr("+%1 alike").arg(alike);
 }
 
 QColor mixed(const QColor& a, const QColor& b, double share) {
@@ -146,7 +146,7 @@ void WallCell::paintPicture(QPainter& painter, const QRect& cell, const CellStat
         painter.setPen(QColor(0x4a453e));
         painter.setFont(m_font);
         painter.drawText(place.adjusted(6, 6, -6, -6), Qt::AlignCenter | Qt::TextWordWrap,
-                         Words::tr("No picture"));
+                         CellWords::tr("No picture"));
     }
 }
 
@@ -173,8 +173,8 @@ void WallCell::paintTexts(QPainter& painter, const QRect& cell, const CellState&
     write(nameLine, m_nameFont, QPalette::Text, asText(shownName(state.entry)));
     line.translate(0, m_lineHeight);
     write(line, m_font, QPalette::Text,
-          Words::tr("%1 · %2").arg(photoWords(state.entry.facts.photos),
-                                   pageWords(state.entry.facts)));
+          CellWords::tr("%1 · %2").arg(photoWords(state.entry.facts.photos),
+                                       pageWords(state.entry.facts)));
     line.translate(0, m_lineHeight);
     write(line, m_font, QPalette::PlaceholderText, printNeedWords(state.entry.facts.prints));
 }

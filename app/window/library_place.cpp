@@ -39,6 +39,7 @@ bool LibraryPlace::makeView() {
         return false;
     }
     m_view = (*part)->makeView(*this, m_workplace.settings, &m_centre);
+    m_view->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_centre.addWidget(m_view);
     m_menu = new QMenu(tr("&Library"), &m_window);
     m_menu->addActions((*part)->commandsOf(*m_view));
@@ -55,6 +56,9 @@ void LibraryPlace::change(bool toLibrary) {
     if (!m_view) {
         return;
     }
+    // Only what shows may ask for room: the panels of both at once would make the window grow.
+    const auto wish = toLibrary ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+    m_view->setSizePolicy(wish, wish);
     if (toLibrary) {
         hidePageParts();
         m_centre.setCurrentWidget(m_view);

@@ -62,6 +62,20 @@ TEST_F(LibraryPlaceTest, PutsThePagesPartsAwayAndBringsThemBackAsTheyWere) {
     EXPECT_EQ(shownMenus(), menus);
 }
 
+TEST_F(LibraryPlaceTest, LeavesTheWindowAsLargeAsItWas) {
+    window.resize(1200, 700);
+    QCoreApplication::processEvents();
+    const QSize before = window.size();
+    for (int round = 0; round < 2; ++round) {
+        trigger("Library");
+        QCoreApplication::processEvents();
+        EXPECT_EQ(window.size(), before);
+        window.library().showPage();
+        QCoreApplication::processEvents();
+        EXPECT_EQ(window.size(), before);
+    }
+}
+
 TEST_F(LibraryPlaceTest, ChangesNothingOnThePageByItsKeys) {
     add({block(1, 1)});
     trigger("Library");
