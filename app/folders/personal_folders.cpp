@@ -9,7 +9,7 @@ namespace {
 
 std::filesystem::path baseFolder(const Environment& environment, const char* variable,
                                  const char* belowHome) {
-    const std::filesystem::path set = environment(variable);
+    std::filesystem::path set = environment(variable);
     if (set.is_absolute()) {
         return set;
     }
