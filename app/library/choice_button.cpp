@@ -2,6 +2,7 @@
 #include "app/library/choice_button.h"
 
 #include <QPainter>
+#include <utility>
 
 #include "app/settings/palettes.h"
 
@@ -14,8 +15,8 @@ constexpr int inset = 8;
 
 }  // namespace
 
-ChoiceButton::ChoiceButton(Form form, const QString& what, const QString& label, QWidget* parent)
-    : QAbstractButton(parent), m_form(form), m_what(what) {
+ChoiceButton::ChoiceButton(Form form, QString what, const QString& label, QWidget* parent)
+    : QAbstractButton(parent), m_form(form), m_what(std::move(what)) {
     setText(label);
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);

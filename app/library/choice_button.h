@@ -16,7 +16,7 @@ class ChoiceButton final : public QAbstractButton {
         Tile,  // the count beneath
     };
     // `what` names the filter for those who hear it: "Photos".
-    ChoiceButton(Form form, const QString& what, const QString& label, QWidget* parent = nullptr);
+    ChoiceButton(Form form, QString what, const QString& label, QWidget* parent = nullptr);
 
     void setCount(std::uint32_t count);
     std::uint32_t count() const { return m_count; }

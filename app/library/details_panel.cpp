@@ -156,6 +156,7 @@ QWidget* DetailsPanel::makeButtons(const LibraryActions& actions) {
 
 void DetailsPanel::show(const std::vector<LibraryEntry>& entries) {
     std::vector<std::string> paths;
+    paths.reserve(entries.size());
     for (const LibraryEntry& entry : entries) {
         paths.push_back(entry.path);
     }

@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <QLocale>
 #include <QStringList>
+#include <ranges>
 
 #include "core/library/printable.h"
 #include "core/measure/catalogue.h"
@@ -95,9 +96,9 @@ QString printWords(Size size) {
 QString printNeedWords(const std::vector<PrintNeed>& prints) {
     QStringList parts;
     // The largest first: that is the photo the page is about.
-    for (auto need = prints.rbegin(); need != prints.rend(); ++need) {
-        const QString size = printWords(need->size);
-        parts << (need->count == 1 ? size : Words::tr("%1 %2").arg(countWord(need->count), size));
+    for (const PrintNeed& need : prints | std::views::reverse) {
+        const QString size = printWords(need.size);
+        parts << (need.count == 1 ? size : Words::tr("%1 %2").arg(countWord(need.count), size));
     }
     return parts.join(QStringLiteral(", "));
 }

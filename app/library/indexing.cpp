@@ -41,8 +41,8 @@ class Indexing::Worker final : public QObject {
         IndexOptions options;
         options.threads = readingThreads();
         options.stop = m_stop;
-        options.interim = [this](std::shared_ptr<const Holdings> holdings) {
-            give(std::move(holdings));
+        options.interim = [this](const std::shared_ptr<const Holdings>& holdings) {
+            give(holdings);
         };
         options.progress = [this](const IndexProgress& progress) {
             post([&owner = m_owner, progress] { emit owner.progressed(progress); });
@@ -60,7 +60,7 @@ class Indexing::Worker final : public QObject {
     }
 
   private:
-    void give(std::shared_ptr<const Holdings> holdings) {
+    void give(const std::shared_ptr<const Holdings>& holdings) {
         if (m_stop.stop_requested() || holdings == m_given) {
             return;
         }

@@ -109,6 +109,7 @@ void LibraryView::loosenFilter() {
 void LibraryView::showSelection() {
     std::vector<LibraryEntry> entries;
     const auto rows = m_wall->selectedRows();
+    entries.reserve(rows.size());
     for (const int row : rows) {
         entries.push_back(m_model.entry(row));
     }

@@ -33,8 +33,8 @@ std::vector<KeyedSketch> keyed(const Holdings& holdings) {
 
 }  // namespace
 
-LibraryWork::LibraryWork(const QString& library, QObject* parent)
-    : QObject(parent), m_library(library) {
+LibraryWork::LibraryWork(QString library, QObject* parent)
+    : QObject(parent), m_library(std::move(library)) {
     m_pool.setMaxThreadCount(1);
 }
 

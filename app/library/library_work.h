@@ -25,7 +25,7 @@ class LibraryWork final : public QObject {
     Q_OBJECT
 
   public:
-    explicit LibraryWork(const QString& library, QObject* parent = nullptr);
+    explicit LibraryWork(QString library, QObject* parent = nullptr);
     // Waits for what is under way.
     ~LibraryWork() override;
 

@@ -28,8 +28,8 @@ void dropSmallTexts(Drawing& drawing, double pixelsPerTick) {
 
 QSize pictureSize(const PageSetup& page, int side) {
     const Size size = surface(page).size();
-    const double width = static_cast<double>(size.width.ticks());
-    const double height = static_cast<double>(size.height.ticks());
+    const auto width = static_cast<double>(size.width.ticks());
+    const auto height = static_cast<double>(size.height.ticks());
     const double scale = side / std::max({width, height, 1.0});
     const auto pixels = [&](double length) {
         return std::clamp(static_cast<int>(std::lround(length * scale)), 1, side);

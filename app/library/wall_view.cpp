@@ -182,7 +182,7 @@ void WallView::askForThumbnails() {
     }
     // What is in sight, what comes next and what one may come back to.
     const qint64 side = pictureSidePixels();
-    m_thumbnails.needMemory(3 * ahead * side * side * 4);
+    m_thumbnails.needMemory(side * side * 4 * 3 * ahead);
     m_thumbnails.want(std::move(wanted));
     if (isComplete()) {
         emit complete();
