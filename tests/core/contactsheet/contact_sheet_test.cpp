@@ -13,12 +13,12 @@
 namespace matwright {
 namespace {
 
-std::vector<const TextItem*> textsOf(const Drawing& sheet) {
-    std::vector<const TextItem*> texts;
+std::vector<TextItem> textsOf(const Drawing& sheet) {
+    std::vector<TextItem> texts;
     for (const Layer& layer : sheet.layers) {
         for (const DrawingItem& item : layer.items) {
             if (const auto* text = std::get_if<TextItem>(&item)) {
-                texts.push_back(text);
+                texts.push_back(*text);
             }
         }
     }
@@ -27,7 +27,7 @@ std::vector<const TextItem*> textsOf(const Drawing& sheet) {
 
 bool says(const Drawing& sheet, const std::string& wanted) {
     return std::ranges::any_of(textsOf(sheet),
-                               [&](const TextItem* text) { return text->text == wanted; });
+                               [&](const TextItem& text) { return text.text == wanted; });
 }
 
 ContactEntry entryOf(const std::string& name, Sketch sketch) {
@@ -164,8 +164,8 @@ TEST(ContactSheet, LeavesOutTextsTooSmallToRead) {
         ContactSheetOptions options;
         for (const int columns : {1, 4, 8}) {
             options.columns = columns;
-            for (const TextItem* text : textsOf(contactSheet(options, std::vector{entry}, 1, 1))) {
-                EXPECT_GE(text->height, Length::points(4));
+            for (const TextItem& text : textsOf(contactSheet(options, std::vector{entry}, 1, 1))) {
+                EXPECT_GE(text.height, Length::points(4));
             }
         }
     }
@@ -176,9 +176,7 @@ TEST(ContactSheet, TakesNoMoreEntriesThanItHasCells) {
     const std::size_t perSheet = contactGrid(options).perSheet();
     const std::vector<ContactEntry> entries(perSheet + 5, entryOf("a", blankSketch()));
     const auto texts = textsOf(contactSheet(options, entries, 1, 1));
-    EXPECT_EQ(std::ranges::count(texts, std::string("a"),
-                                 [](const TextItem* text) { return text->text; }),
-              static_cast<int>(perSheet));
+    EXPECT_EQ(std::ranges::count(texts, "a", &TextItem::text), static_cast<int>(perSheet));
 }
 
 }  // namespace

@@ -16,13 +16,13 @@ using test::readFile;
 using test::TemporaryFolder;
 using test::writeFile;
 
-FileDescriptor opened(const TemporaryFolder& folder) {
+FileDescriptor openFolder(const TemporaryFolder& folder) {
     return FileDescriptor(::open(folder.path().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
 }
 
 TEST(MoveWithoutReplacing, GivesFilesAndFoldersAnotherName) {
     const TemporaryFolder folder;
-    const FileDescriptor open = opened(folder);
+    const FileDescriptor open = openFolder(folder);
     writeFile(folder / "file", "bytes");
     std::filesystem::create_directory(folder / "folder");
     EXPECT_TRUE(moveWithoutReplacing(open.number(), "file", open.number(), "moved"));
@@ -33,7 +33,7 @@ TEST(MoveWithoutReplacing, GivesFilesAndFoldersAnotherName) {
 
 TEST(MoveWithoutReplacing, NeverReplaces) {
     const TemporaryFolder folder;
-    const FileDescriptor open = opened(folder);
+    const FileDescriptor open = openFolder(folder);
     writeFile(folder / "file", "mine");
     writeFile(folder / "other", "theirs");
     const auto moved = moveWithoutReplacing(open.number(), "file", open.number(), "other");
@@ -45,7 +45,7 @@ TEST(MoveWithoutReplacing, NeverReplaces) {
 
 TEST(ExchangeNames, LetsTwoFilesChangePlaces) {
     const TemporaryFolder folder;
-    const FileDescriptor open = opened(folder);
+    const FileDescriptor open = openFolder(folder);
     writeFile(folder / "one", "1");
     writeFile(folder / "two", "2");
     ASSERT_TRUE(exchangeNames(open.number(), "one", "two"));
