@@ -135,6 +135,28 @@ std::string heldIn(FileStore& store, const fs::path& file) {
     return store.read(file, maxSketchFileBytes).value_or("");
 }
 
+// A folder of the library, made where it was missing, and the lock it was made under.
+struct LockedFolder {
+    FolderLock lock;
+    fs::path path;
+};
+
+Result<LockedFolder> lockedFolder(const fs::path& library, std::string_view folder) {
+    const auto checked = checkedFolder(folder);
+    if (!checked) {
+        return std::unexpected(checked.error());
+    }
+    auto lock = lockedLibrary(library);
+    if (!lock) {
+        return std::unexpected(std::move(lock.error()));
+    }
+    fs::path path = checked->empty() ? library : library / *checked;
+    if (auto made = madeFolder(path); !made) {
+        return std::unexpected(std::move(made.error()));
+    }
+    return LockedFolder{std::move(*lock), std::move(path)};
+}
+
 }  // namespace
 
 Result<KeptSketch> renameSketch(FileStore& store, const fs::path& library,
@@ -158,42 +180,26 @@ Result<KeptSketch> renameSketch(FileStore& store, const fs::path& library,
 
 Result<KeptSketch> moveSketch(FileStore& store, const fs::path& library, const std::string& sketch,
                               std::string_view folder) {
-    const auto checked = checkedFolder(folder);
-    if (!checked) {
-        return std::unexpected(checked.error());
-    }
-    const auto lock = lockedLibrary(library);
-    if (!lock) {
-        return std::unexpected(lock.error());
-    }
-    const fs::path to = checked->empty() ? library : library / *checked;
-    if (auto made = madeFolder(to); !made) {
-        return std::unexpected(std::move(made.error()));
+    const auto target = lockedFolder(library, folder);
+    if (!target) {
+        return std::unexpected(target.error());
     }
     const ContentKey content = contentKeyOf(heldIn(store, library / sketch));
-    return movedTo(store, library, sketch, to, stemOf(sketch), content);
+    return movedTo(store, library, sketch, target->path, stemOf(sketch), content);
 }
 
 Result<KeptSketch> copySketch(FileStore& store, const fs::path& library, const std::string& sketch,
                               std::string_view folder) {
-    const auto checked = checkedFolder(folder);
-    if (!checked) {
-        return std::unexpected(checked.error());
-    }
-    const auto lock = lockedLibrary(library);
-    if (!lock) {
-        return std::unexpected(lock.error());
-    }
-    const fs::path to = checked->empty() ? library : library / *checked;
-    if (auto made = madeFolder(to); !made) {
-        return std::unexpected(std::move(made.error()));
+    const auto target = lockedFolder(library, folder);
+    if (!target) {
+        return std::unexpected(target.error());
     }
     const auto held = store.read(library / sketch, maxSketchFileBytes);
     if (!held) {
         return std::unexpected(held.error());
     }
     for (int number = 1;; ++number) {
-        const fs::path copy = to / numberedFileName(stemOf(sketch), number);
+        const fs::path copy = target->path / numberedFileName(stemOf(sketch), number);
         const auto made = store.create(copy, *held);
         if (!made) {
             return std::unexpected(made.error());
