@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/crop/crop.h"
+#include "core/drawing/drawing.h"
+#include "core/library/content_key.h"
+#include "core/sketch/sketch.h"
+#include "core/tone/tone.h"
+
+namespace matwright {
+
+// Names one photo of one page in the making for as long as it lives; 0 is no photo.
+struct PhotoId {
+    std::uint32_t value = 0;
+    friend constexpr auto operator<=>(PhotoId, PhotoId) = default;
+};
+
+// A photo in the tray of a page. What is told of the file was true when it was read last; the page
+// can be shown and planned with it when the file is out of reach.
+struct Photo {
+    std::string path;                   // absolute, UTF-8, where it was seen last
+    ContentKey content;                 // of the whole file: finds it again under another name
+    PixelSize upright;                  // after its EXIF turn
+    std::string taken;                  // "2026-07-14 16:03:22", local to the camera; may be empty
+    std::optional<int> rating;          // -1 .. 5, the file's own (XMP)
+    bool favourite = false;             // the person's own mark
+    std::optional<Size> wish;           // the print size wished for it, upright or lying alike
+    Tone tone;
+    friend bool operator==(const Photo&, const Photo&) = default;
+};
+
+// A photo in a slot.
+struct Placement {
+    PhotoId photo;
+    Crop crop;
+    Length border;  // white, inside the trim; 0 or more
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+// How a paper looks: pieces and mats name their paper in words, and every paper of that name looks
+// alike.
+struct PaperLook {
+    Colour colour;                 // where there is no picture, or it is out of reach
+    std::string picture;           // path of a picture of the paper; empty: a plain colour
+    ContentKey content;            // of that picture
+    Length pictureWidth;           // how wide what it shows is in truth; positive where there is one
+    friend bool operator==(const PaperLook&, const PaperLook&) = default;
+};
+
+// What a page in the making has beyond its sketch, as a regular value.
+struct PhotoWork {
+    std::map<PhotoId, Photo> photos;          // every photo in the tray
+    std::optional<PhotoId> focal;             // the photo the page is about
+    std::map<PieceId, Placement> placements;  // by photo slot
+    std::map<std::string, PaperLook> papers;  // by the paper's words
+
+    bool isEmpty() const {
+        return photos.empty() && !focal && placements.empty() && papers.empty();
+    }
+    friend bool operator==(const PhotoWork&, const PhotoWork&) = default;
+};
+
+// A page in the making: a sketch of its own (a copy; the sketch it began from never changes), and
+// the photos and choices.
+struct Making {
+    Sketch sketch;
+    PhotoWork work;
+    friend bool operator==(const Making&, const Making&) = default;
+};
+
+inline constexpr std::size_t maxPhotos = 2'000;
+
+// One past the largest id in use.
+PhotoId nextPhotoId(const PhotoWork& work);
+
+// The first rule broken, or nothing:
+// - ids are not 0; at most maxPhotos; photo sizes positive and at most 200,000 pixels a side
+// - focal and every placement name a photo that is there; placements stand at photo slots
+// - crop, tone and border are in range, a border leaves at least 1/8 in of the trim
+// - paths and words are valid text of at most maxTextBytes
+std::optional<Error> findFault(const Making& making);
+
+// The window of a slot: its trim, less the border of the placement on every side.
+Size windowOf(const Piece& slot, Length border);
+
+}  // namespace matwright

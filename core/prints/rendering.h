@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <stop_token>
+
+#include "core/error/error.h"
+#include "core/prints/print_job.h"
+
+namespace matwright {
+
+// A print as pixels: its paper at options.ppi, each side rounded to whole pixels. The photo is
+// resampled once, with a Lanczos kernel of three lobes, in gamma-encoded sRGB; straightened first
+// where it has to be. Then tone, then sharpening. Outside the photo it is white; the bleed repeats
+// the photo's edge where the photo ends.
+//
+// This one function makes what is printed and what a person sees at 100 %.
+Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOptions& options,
+                           std::stop_token stop = {});
+
+// The finished file: bytes of a JPEG, PNG or TIFF with an sRGB profile and its density in every tag
+// that the format has, or a PDF of one page whose MediaBox is the paper to 0.01 pt, whose TrimBox is
+// the trim, with PrintScaling None and the JPEG in it untouched. The capture date is kept.
+Result<std::string> printFile(const Print& print, const Photo& photo, const PrintOptions& options,
+                              std::stop_token stop = {});
+
+// The same of a gang; `photoOf` gives the photo of a print.
+Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
+                             const std::function<const Photo&(PhotoId)>& photoOf,
+                             const PrintOptions& options, std::stop_token stop = {});
+
+}  // namespace matwright
