@@ -4,16 +4,15 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <cstdlib>
 #include <fstream>
 #include <map>
-#include <optional>
 #include <set>
 #include <sstream>
 #include <string>
 #include <vector>
 
 #include "core/measure/length_text.h"
+#include "tests/support/check_data.h"
 
 namespace matwright {
 namespace {
@@ -209,18 +208,13 @@ TEST(Catalogue, OneTickOffIsAnotherSize) {
     EXPECT_EQ(findSheetSize("A4"), nullptr);
 }
 
-// The folder with tables from outside the project, or nothing.
-std::optional<std::string> dataFolder() {
-    const char* folder = std::getenv("MATWRIGHT_CHECK_DATA");
-    return folder && *folder ? std::optional<std::string>(folder) : std::nullopt;
-}
-
 TEST(CatalogueData, EveryMediaNameIsRegistered) {
-    if (!dataFolder()) {
-        GTEST_SKIP() << "SKIPPED: MATWRIGHT_CHECK_DATA does not name a folder of tables.";
+    const auto table = test::checkData("standards/iana_media_size_keywords.txt");
+    if (!table) {
+        GTEST_SKIP() << test::noCheckData;
     }
     // IANA registry of IPP keywords, attribute "media", as of the table in that folder.
-    std::ifstream file(*dataFolder() + "/standards/iana_media_size_keywords.txt");
+    std::ifstream file(*table);
     std::set<std::string> registered;
     for (std::string line; std::getline(file, line);) {
         registered.insert(line);
@@ -242,11 +236,12 @@ TEST(CatalogueData, EveryMediaNameIsRegistered) {
 }
 
 TEST(CatalogueData, SizesAreThoseOfThePrintSystem) {
-    if (!dataFolder()) {
-        GTEST_SKIP() << "SKIPPED: MATWRIGHT_CHECK_DATA does not name a folder of tables.";
+    const auto outside = test::checkData("standards/pwg_media_libcups.csv");
+    if (!outside) {
+        GTEST_SKIP() << test::noCheckData;
     }
     // Columns pwg_name, width, length, unit, ppd_name: the table of libcups 2.4.2 and additions.
-    std::ifstream file(*dataFolder() + "/standards/pwg_media_libcups.csv");
+    std::ifstream file(*outside);
     std::map<std::string, Size> table;
     std::string line;
     std::getline(file, line);
