@@ -2,7 +2,7 @@
 #pragma once
 
 #include <QFont>
-#include <QPixmap>
+#include <QPainter>
 #include <QString>
 
 namespace matwright::app {
@@ -10,9 +10,12 @@ namespace matwright::app {
 // Word: white on dark, what a snap or a readout says. Figure: dark on white, a measured gap.
 enum class ChipKind { Word, Figure };
 
-// Measuring and setting text is dear in a drag step, and the same few figures come back all the
-// time: both are remembered, for one font at a time.
+// A drag step measures and paints several chips whose figures are new each time, and shaping text
+// is dear: letters are looked up once for a font and then set one beside the other. Text with a
+// letter that the font does not have is set in the usual way.
 QSize chipSize(const QString& text, ChipKind kind, const QFont& font);
-QPixmap chipPicture(const QString& text, ChipKind kind, const QFont& font, double devicePixelRatio);
+// Fills `rect`, which is as large as chipSize(), at whole pixels.
+void paintChip(QPainter& painter, const QRectF& rect, const QString& text, ChipKind kind,
+               const QFont& font);
 
 }  // namespace matwright::app

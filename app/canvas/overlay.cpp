@@ -247,8 +247,7 @@ void Overlay::paintHandles(QPainter& painter) const {
 
 void Overlay::paintChips(QPainter& painter) const {
     for (const ChipMark& chip : m_chips) {
-        painter.drawPixmap(chip.rect.topLeft(), chipPicture(chip.text, chip.kind, m_font,
-                                                            painter.device()->devicePixelRatioF()));
+        paintChip(painter, chip.rect, chip.text, chip.kind, m_font);
     }
 }
 
