@@ -14,11 +14,19 @@ constexpr std::array<std::int32_t, 7> weights = {1, 6, 15, 20, 15, 6, 1};
 constexpr int reach = 3;
 constexpr std::int32_t weightsSquared = 64 * 64;
 // What amount 100 adds of the difference to the blurred luma, in hundredths.
-constexpr std::int64_t strongest = 150;
+constexpr std::int32_t strongest = 150;
 
 std::int32_t lumaAt(std::span<const std::uint8_t> row, int x) {
     const auto i = std::size_t{3} * static_cast<std::size_t>(x);
     return 54 * row[i] + 183 * row[i + 1] + 19 * row[i + 2];
+}
+
+// The weighted sum of seven rows, or of one row shifted, place by place.
+void addUp(const std::array<const std::int32_t*, 7>& rows, std::vector<std::int32_t>& sums) {
+    for (std::size_t x = 0; x < sums.size(); ++x) {
+        sums[x] = weights[0] * (rows[0][x] + rows[6][x]) + weights[1] * (rows[1][x] + rows[5][x]) +
+                  weights[2] * (rows[2][x] + rows[4][x]) + weights[3] * rows[3][x];
+    }
 }
 
 // Luma blurred along rows, for the rows around one; made before those rows are changed.
@@ -37,24 +45,21 @@ class BlurredRows {
         for (int x = -reach; x < width + reach; ++x) {
             m_luma[static_cast<std::size_t>(x + reach)] = lumaAt(row, std::clamp(x, 0, width - 1));
         }
-        std::vector<std::int32_t>& blurred = rowAt(y);
-        for (std::size_t x = 0; x < blurred.size(); ++x) {
-            std::int32_t sum = 0;
-            for (std::size_t i = 0; i < weights.size(); ++i) {
-                sum += weights[i] * m_luma[x + i];
-            }
-            blurred[x] = sum;
+        std::array<const std::int32_t*, weights.size()> shifted{};
+        for (std::size_t i = 0; i < shifted.size(); ++i) {
+            shifted[i] = m_luma.data() + i;
         }
+        addUp(shifted, rowAt(y));
     }
 
-    std::int32_t at(int x, int y) {
-        std::int32_t sum = 0;
+    // Blurred both ways, weightsSquared times.
+    void blur(int y, std::vector<std::int32_t>& blurred) {
+        std::array<const std::int32_t*, weights.size()> around{};
         for (int i = -reach; i <= reach; ++i) {
             const int clamped = std::clamp(y + i, 0, m_raster.size.height - 1);
-            sum += weights[static_cast<std::size_t>(i + reach)] *
-                   rowAt(clamped)[static_cast<std::size_t>(x)];
+            around[static_cast<std::size_t>(i + reach)] = rowAt(clamped).data();
         }
-        return sum / weightsSquared;
+        addUp(around, blurred);
     }
 
   private:
@@ -67,8 +72,21 @@ class BlurredRows {
     std::array<std::vector<std::int32_t>, 2 * reach + 1> m_rows;
 };
 
-void add(std::uint8_t& channel, std::int64_t difference) {
-    channel = static_cast<std::uint8_t>(std::clamp<std::int64_t>(channel + difference, 0, 255));
+void add(std::uint8_t& channel, std::int32_t difference) {
+    channel = static_cast<std::uint8_t>(std::clamp(channel + difference, 0, 255));
+}
+
+// Lumas are in 256ths, amount and strongest in hundredths; their product stays below 2^30.
+void addDetail(std::span<std::uint8_t> row, const std::vector<std::int32_t>& blurred, int amount) {
+    constexpr std::int32_t divisor = 256 * 100 * 100;
+    for (std::size_t x = 0; x < blurred.size(); ++x) {
+        const std::int32_t detail = lumaAt(row, static_cast<int>(x)) - blurred[x] / weightsSquared;
+        const std::int32_t scaled = detail * amount * strongest;
+        const std::int32_t difference = (scaled + (scaled < 0 ? -divisor : divisor) / 2) / divisor;
+        for (std::size_t channel = 0; channel < 3; ++channel) {
+            add(row[3 * x + channel], difference);
+        }
+    }
 }
 
 }  // namespace
@@ -77,29 +95,21 @@ void sharpen(Raster& raster, int amount) {
     if (amount <= 0 || !raster.size.isPositive()) {
         return;
     }
-    // Lumas are in 256ths, amount and strongest in hundredths.
-    constexpr std::int64_t divisor = std::int64_t{256} * 100 * 100;
-    BlurredRows blurred(raster);
-    const int rows = raster.size.height;
-    for (int y = 0; y < std::min(reach, rows); ++y) {
-        blurred.make(y);
+    BlurredRows rows(raster);
+    const auto width = static_cast<std::size_t>(raster.size.width);
+    std::vector<std::int32_t> blurred(width);
+    const int height = raster.size.height;
+    for (int y = 0; y < std::min(reach, height); ++y) {
+        rows.make(y);
     }
-    for (int y = 0; y < rows; ++y) {
-        if (y + reach < rows) {
-            blurred.make(y + reach);
+    for (int y = 0; y < height; ++y) {
+        if (y + reach < height) {
+            rows.make(y + reach);
         }
-        for (int x = 0; x < raster.size.width; ++x) {
-            const auto at = std::size_t{3} * (static_cast<std::size_t>(y) *
-                                                  static_cast<std::size_t>(raster.size.width) +
-                                              static_cast<std::size_t>(x));
-            const std::int64_t detail = lumaAt(raster.row(y), x) - blurred.at(x, y);
-            const std::int64_t scaled = detail * amount * strongest;
-            const std::int64_t difference =
-                (scaled + (scaled < 0 ? -divisor : divisor) / 2) / divisor;
-            for (std::size_t channel = 0; channel < 3; ++channel) {
-                add(raster.pixels[at + channel], difference);
-            }
-        }
+        rows.blur(y, blurred);
+        addDetail(
+            std::span(raster.pixels).subspan(3 * width * static_cast<std::size_t>(y), 3 * width),
+            blurred, amount);
     }
 }
 

@@ -44,9 +44,46 @@ std::uint8_t toByte(std::int64_t tone) {
     return static_cast<std::uint8_t>((tone * 255 + fullTone / 2) / fullTone);
 }
 
-std::uint8_t mixed(int luma, int channel, int saturation) {
-    return static_cast<std::uint8_t>(
-        std::clamp(luma + (((channel - luma) * saturation + 128) >> 8), 0, 255));
+// Pixels in planes, a few at a time, so that a compiler can mix many at once.
+struct Planes {
+    static constexpr std::size_t most = 256;
+    std::array<std::array<std::int32_t, most>, 3> channel;
+
+    void read(const ToneMap& map, const std::uint8_t* pixels, std::size_t count) {
+        for (std::size_t i = 0; i < count; ++i) {
+            for (std::size_t c = 0; c < channel.size(); ++c) {
+                channel[c][i] = map.curve[c][pixels[3 * i + c]];
+            }
+        }
+    }
+
+    void mix(std::int32_t saturation) {
+        auto& [r, g, b] = channel;
+        for (std::size_t i = 0; i < most; ++i) {
+            const std::int32_t luma = (54 * r[i] + 183 * g[i] + 19 * b[i] + 128) >> 8;
+            r[i] = std::clamp(luma + (((r[i] - luma) * saturation + 128) >> 8), 0, 255);
+            g[i] = std::clamp(luma + (((g[i] - luma) * saturation + 128) >> 8), 0, 255);
+            b[i] = std::clamp(luma + (((b[i] - luma) * saturation + 128) >> 8), 0, 255);
+        }
+    }
+
+    void write(std::uint8_t* pixels, std::size_t count) const {
+        for (std::size_t i = 0; i < count; ++i) {
+            for (std::size_t c = 0; c < channel.size(); ++c) {
+                pixels[3 * i + c] = static_cast<std::uint8_t>(channel[c][i]);
+            }
+        }
+    }
+};
+
+void applyCurves(const ToneMap& map, Raster& raster) {
+    const auto& [reds, greens, blues] = map.curve;
+    for (std::size_t i = 0; i + 2 < raster.pixels.size(); i += 3) {
+        std::uint8_t* pixel = &raster.pixels[i];
+        pixel[0] = reds[pixel[0]];
+        pixel[1] = greens[pixel[1]];
+        pixel[2] = blues[pixel[2]];
+    }
 }
 
 }  // namespace
@@ -82,17 +119,17 @@ void apply(const ToneMap& map, Raster& raster) {
     if (map.isIdentity()) {
         return;
     }
-    const auto& [reds, greens, blues] = map.curve;
-    const bool mixes = map.saturation != 256;
-    for (std::size_t i = 0; i + 2 < raster.pixels.size(); i += 3) {
-        std::uint8_t* pixel = &raster.pixels[i];
-        const int r = reds[pixel[0]];
-        const int g = greens[pixel[1]];
-        const int b = blues[pixel[2]];
-        const int luma = mixes ? (54 * r + 183 * g + 19 * b + 128) >> 8 : 0;
-        pixel[0] = mixes ? mixed(luma, r, map.saturation) : static_cast<std::uint8_t>(r);
-        pixel[1] = mixes ? mixed(luma, g, map.saturation) : static_cast<std::uint8_t>(g);
-        pixel[2] = mixes ? mixed(luma, b, map.saturation) : static_cast<std::uint8_t>(b);
+    if (map.saturation == 256) {
+        applyCurves(map, raster);
+        return;
+    }
+    Planes planes{};
+    const std::size_t pixels = raster.pixels.size() / 3;
+    for (std::size_t at = 0; at < pixels; at += Planes::most) {
+        const std::size_t count = std::min(Planes::most, pixels - at);
+        planes.read(map, &raster.pixels[3 * at], count);
+        planes.mix(map.saturation);
+        planes.write(&raster.pixels[3 * at], count);
     }
 }
 

@@ -70,12 +70,12 @@ TEST(ToneMap, APhotoWithNothingToGoByIsNotEvenedOut) {
 
 TEST(ToneMap, AFlatPhotoGetsMoreContrastAndADarkOneBecomesBrighter) {
     Random random(seed);
-    Raster flat = hills(random, sampleSize, 70, 180);
+    Raster flat = hills(random, {128, 96}, 70, 180);
     const ToneMap map = toneMapOf(evened(), histogramOf(flat));
     EXPECT_LT(map.curve[0][80], 80);
     EXPECT_GT(map.curve[0][170], 190);
 
-    Raster dark = hills(random, sampleSize, 5, 110);
+    Raster dark = hills(random, {128, 96}, 5, 110);
     const double before = meanOf(dark);
     apply(toneMapOf(evened(), histogramOf(dark)), dark);
     EXPECT_GT(meanOf(dark), before * 1.2);
