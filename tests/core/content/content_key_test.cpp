@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 
 #include <gtest/gtest.h>
 
@@ -30,6 +30,21 @@ TEST(ContentKey, ReadsNothingElse) {
     ContentKey key = contentKeyOf("x");
     EXPECT_FALSE(setRawBytes("short", key));
     EXPECT_EQ(key, contentKeyOf("x"));
+}
+
+TEST(ContentHash, BytesInPartsGiveTheKeyOfTheWhole) {
+    std::string bytes;
+    for (int i = 0; i < 10'000; ++i) {
+        bytes += static_cast<char>(i * 7);
+    }
+    for (const std::size_t part : {1UL, 3UL, 240UL, 1024UL, 9'999UL, 20'000UL}) {
+        ContentHash hash;
+        EXPECT_EQ(hash.key(), contentKeyOf(""));
+        for (std::size_t at = 0; at < bytes.size(); at += part) {
+            hash.add(std::string_view(bytes).substr(at, part));
+        }
+        EXPECT_EQ(hash.key(), contentKeyOf(bytes)) << part;
+    }
 }
 
 }  // namespace

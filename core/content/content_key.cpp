@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 
 #include <fmt/format.h>
 #include <xxhash.h>
@@ -8,6 +8,7 @@
 #include <charconv>
 #include <cstring>
 #include <iterator>
+#include <new>
 
 namespace matwright {
 
@@ -19,12 +20,42 @@ std::string ContentKey::text() const {
     return digits;
 }
 
-ContentKey contentKeyOf(std::string_view bytes) {
+namespace {
+
+ContentKey keyOf(XXH128_hash_t hash) {
     XXH128_canonical_t canonical;
-    XXH128_canonicalFromHash(&canonical, XXH3_128bits(bytes.data(), bytes.size()));
+    XXH128_canonicalFromHash(&canonical, hash);
     ContentKey key;
     std::ranges::copy(canonical.digest, key.bytes.begin());
     return key;
+}
+
+}  // namespace
+
+ContentKey contentKeyOf(std::string_view bytes) {
+    return keyOf(XXH3_128bits(bytes.data(), bytes.size()));
+}
+
+struct ContentHash::State {
+    std::unique_ptr<XXH3_state_t, decltype(&XXH3_freeState)> xxh{XXH3_createState(),
+                                                                 &XXH3_freeState};
+};
+
+ContentHash::ContentHash() : m_state(std::make_unique<State>()) {
+    if (!m_state->xxh) {
+        throw std::bad_alloc();
+    }
+    XXH3_128bits_reset(m_state->xxh.get());
+}
+
+ContentHash::~ContentHash() = default;
+
+void ContentHash::add(std::string_view bytes) {
+    XXH3_128bits_update(m_state->xxh.get(), bytes.data(), bytes.size());
+}
+
+ContentKey ContentHash::key() const {
+    return keyOf(XXH3_128bits_digest(m_state->xxh.get()));
 }
 
 std::optional<ContentKey> parseContentKey(std::string_view text) {

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -25,6 +26,24 @@ struct ContentKey {
 };
 
 ContentKey contentKeyOf(std::string_view bytes);
+
+// The same of bytes that come one after the other.
+class ContentHash {
+  public:
+    ContentHash();
+    ~ContentHash();
+    ContentHash(const ContentHash&) = delete;
+    ContentHash& operator=(const ContentHash&) = delete;
+
+    void add(std::string_view bytes);
+    // Of everything added so far.
+    ContentKey key() const;
+
+  private:
+    struct State;
+    std::unique_ptr<State> m_state;
+};
+
 // Reads what text() gives; nothing for anything else.
 std::optional<ContentKey> parseContentKey(std::string_view text);
 
