@@ -184,7 +184,7 @@ TEST_F(Decode, OpensUprightForOtherPartsOfTheCore) {
     const auto half = openUpright(file, 2);
     ASSERT_TRUE(half);
     EXPECT_EQ(half->width(), 30);
-    EXPECT_EQ(half->height(), 51);
+    EXPECT_NEAR(half->height(), 50.5, 0.5);
     // It lives on without the file and without what it was made with.
     const vips::VImage part = [&] {
         const auto handle = openUpright(file);
