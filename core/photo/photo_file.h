@@ -9,7 +9,7 @@
 
 #include "core/error/error.h"
 #include "core/filestore/file_descriptor.h"
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/photo/photo_format.h"
 
 namespace matwright {

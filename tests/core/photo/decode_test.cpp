@@ -6,7 +6,7 @@
 #include <vector>
 #include <vips/vips8>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/photo/photo_source.h"
 #include "core/photo/vips_photo.h"
 #include "tests/support/made_photos.h"
@@ -162,6 +162,14 @@ TEST_F(Decode, TellsTheFactsOfAPhoto) {
              madePhoto({8, 8}, ".jpg", {1, "0000:00:00 00:00:00", "2026:07:15 00:00:00", {}, {}})));
     ASSERT_TRUE(other);
     EXPECT_EQ(other->taken, "2026-07-15 00:00:00");
+}
+
+TEST_F(Decode, GivesTheToneSampleThatItsDecodedPhotoHas) {
+    const auto file = keep("a.jpg", madePhoto({900, 700}, ".jpg", {6, {}, {}, {}, {}}));
+    const auto sample = toneSample(file);
+    ASSERT_TRUE(sample);
+    EXPECT_EQ(*sample, histogramOf(decoded(file, toneSampleSide)));
+    EXPECT_FALSE(toneSample(m_folder / "none.jpg"));
 }
 
 TEST_F(Decode, StopsWhenItIsAskedTo) {
