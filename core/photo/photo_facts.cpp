@@ -51,14 +51,17 @@ std::string_view xmpOf(const VImage& image) {
     return "";
 }
 
-void addTimes(PhotoFacts& facts, const VImage& image, const XmpFacts& xmp) {
-    for (const char* field : {"exif-ifd2-DateTimeOriginal", "exif-ifd2-DateTimeDigitized"}) {
-        if (const auto taken = exifTime(textField(image, field))) {
-            facts.taken = *taken;
-            return;
+// Of these the first that is one.
+std::string takenOf(const LoadedPhoto& photo, const XmpFacts& xmp) {
+    for (const std::string_view text : {textField(photo.image, "exif-ifd2-DateTimeOriginal"),
+                                        std::string_view(photo.tiff.original),
+                                        textField(photo.image, "exif-ifd2-DateTimeDigitized"),
+                                        std::string_view(photo.tiff.digitized)}) {
+        if (auto taken = exifTime(text)) {
+            return *std::move(taken);
         }
     }
-    facts.taken = xmp.taken.value_or("");
+    return xmp.taken.value_or("");
 }
 
 int pagesOf(const VImage& image) {
@@ -101,7 +104,7 @@ PhotoFacts factsOf(const PhotoFile& file, const LoadedPhoto& photo) {
     facts.profile = photo.profile;
     facts.rating = xmp.rating;
     facts.bytes = file.bytes();
-    addTimes(facts, photo.image, xmp);
+    facts.taken = takenOf(photo, xmp);
     addRemarks(facts, file, photo);
     return facts;
 }

@@ -7,9 +7,9 @@
 #include <optional>
 #include <string>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
 #include "core/filestore/file_descriptor.h"
-#include "core/content/content_key.h"
 #include "core/photo/photo_format.h"
 
 namespace matwright {

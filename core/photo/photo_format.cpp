@@ -100,20 +100,6 @@ bool isHeic(const Brands& brands) {
 
 constexpr std::string_view readKinds = "JPEG, PNG, TIFF, WebP or HEIC";
 
-Error notAPhoto(std::string_view kind, const std::filesystem::path& file) {
-    if (kind.empty()) {
-        return {ErrorCode::WrongFormat,
-                fmt::format("This is no photo of a kind that is read here. Choose a {} file.",
-                            readKinds),
-                file.string()};
-    }
-    return {ErrorCode::WrongFormat,
-            fmt::format("This is {}, which is not read here. Choose a {} file, or save it as one "
-                        "with the program it comes from.",
-                        kind, readKinds),
-            file.string()};
-}
-
 }  // namespace
 
 std::string_view formatName(PhotoFormat format) {
@@ -130,6 +116,20 @@ std::string_view formatName(PhotoFormat format) {
             return "HEIC";
     }
     return "";
+}
+
+Error notReadHere(std::string_view kind, const std::filesystem::path& file) {
+    if (kind.empty()) {
+        return {ErrorCode::WrongFormat,
+                fmt::format("This is no photo of a kind that is read here. Choose a {} file.",
+                            readKinds),
+                file.string()};
+    }
+    return {ErrorCode::WrongFormat,
+            fmt::format("This is {}, which is not read here. Choose a {} file, or save it as one "
+                        "with the program it comes from.",
+                        kind, readKinds),
+            file.string()};
 }
 
 Result<PhotoFormat> formatOf(std::string_view firstBytes, const std::filesystem::path& file) {
@@ -150,13 +150,13 @@ Result<PhotoFormat> formatOf(std::string_view firstBytes, const std::filesystem:
     if (firstBytes.size() >= 12 && firstBytes.substr(4, 4) == "ftyp") {
         const Brands brands(firstBytes);
         return isHeic(brands) ? Result<PhotoFormat>(PhotoFormat::Heic)
-                              : std::unexpected(notAPhoto(otherKindOf(brands), file));
+                              : std::unexpected(notReadHere(otherKindOf(brands), file));
     }
     if (isTiff(firstBytes) && firstBytes.substr(0, 10).substr(8) != "CR") {
         return PhotoFormat::Tiff;
     }
     return std::unexpected(
-        notAPhoto(isTiff(firstBytes) ? "a camera's raw picture" : otherKind(firstBytes), file));
+        notReadHere(isTiff(firstBytes) ? "a camera's raw picture" : otherKind(firstBytes), file));
 }
 
 std::string wrongNameRemark(const std::filesystem::path& file, PhotoFormat format) {

@@ -23,6 +23,10 @@ inline constexpr std::size_t formatBytes = 256;
 // error's `where`.
 Result<PhotoFormat> formatOf(std::string_view firstBytes, const std::filesystem::path& file);
 
+// Why a file of another kind is refused: `kind` is "a video" or the like, empty where it is none
+// that is known.
+Error notReadHere(std::string_view kind, const std::filesystem::path& file);
+
 // "It is called .png but is a JPEG photo."; empty where the name's end suits the format.
 std::string wrongNameRemark(const std::filesystem::path& file, PhotoFormat format);
 

@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "core/error/error.h"
 #include "core/content/content_key.h"
+#include "core/error/error.h"
 #include "core/raster/raster.h"
 #include "core/tone/tone.h"
 

@@ -154,12 +154,18 @@ Error rareColours(const PhotoFile& file) {
 }  // namespace
 
 Result<LoadedPhoto> loadPhoto(const PhotoFile& file, int shrink) {
+    LoadedPhoto photo;
+    if (file.format() == PhotoFormat::Tiff) {
+        photo.tiff = tiffTags(file);
+        if (photo.tiff.isRaw) {
+            return std::unexpected(notReadHere("a camera's raw picture", file.path()));
+        }
+    }
     try {
         auto image = loaded(file, shrink);
         if (!image) {
             return std::unexpected(image.error());
         }
-        LoadedPhoto photo;
         photo.image = *image;
         photo.weight = weightOf(*image, file.format());
         photo.orientation = orientationOf(*image, file.format());

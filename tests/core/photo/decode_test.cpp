@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
+#include <tiffio.h>
 
 #include <algorithm>
 #include <thread>
@@ -162,6 +163,48 @@ TEST_F(Decode, TellsTheFactsOfAPhoto) {
              madePhoto({8, 8}, ".jpg", {1, "0000:00:00 00:00:00", "2026:07:15 00:00:00", {}, {}})));
     ASSERT_TRUE(other);
     EXPECT_EQ(other->taken, "2026-07-15 00:00:00");
+}
+
+// Written by libtiff itself, as no other writer here makes such files.
+void writeTiff(const std::filesystem::path& file, std::uint32_t subfile, const char* taken) {
+    TIFF* tiff = TIFFOpen(file.c_str(), "w");
+    const auto describe = [&] {
+        TIFFSetField(tiff, TIFFTAG_IMAGEWIDTH, 4);
+        TIFFSetField(tiff, TIFFTAG_IMAGELENGTH, 1);
+        TIFFSetField(tiff, TIFFTAG_BITSPERSAMPLE, 8);
+        TIFFSetField(tiff, TIFFTAG_PHOTOMETRIC, PHOTOMETRIC_MINISBLACK);
+        TIFFSetField(tiff, TIFFTAG_SUBFILETYPE, subfile);
+    };
+    describe();
+    char grey[] = "\x10\x20\x30\x40";
+    TIFFWriteScanline(tiff, grey, 0, 0);
+    TIFFWriteDirectory(tiff);
+    std::uint64_t place = 0;
+    TIFFCreateEXIFDirectory(tiff);
+    TIFFSetField(tiff, EXIFTAG_DATETIMEORIGINAL, taken);
+    TIFFWriteCustomDirectory(tiff, &place);
+    TIFFSetDirectory(tiff, 0);
+    TIFFSetField(tiff, TIFFTAG_EXIFIFD, place);
+    TIFFRewriteDirectory(tiff);
+    TIFFClose(tiff);
+}
+
+TEST_F(Decode, FindsTheTimeOfATiff) {
+    writeTiff(m_folder / "a.tif", 0, "2026:07:14 16:03:22");
+    const auto facts = photoFacts(m_folder / "a.tif");
+    ASSERT_TRUE(facts) << facts.error().sentence;
+    EXPECT_EQ(facts->taken, "2026-07-14 16:03:22");
+    EXPECT_EQ(decoded(m_folder / "a.tif").pixels,
+              (std::vector<std::uint8_t>{16, 16, 16, 32, 32, 32, 48, 48, 48, 64, 64, 64}));
+}
+
+TEST_F(Decode, DoesNotTakeThePreviewOfARawPictureForThePhoto) {
+    writeTiff(m_folder / "a.dng", FILETYPE_REDUCEDIMAGE, "2026:07:14 16:03:22");
+    for (const auto& error :
+         {photoFacts(m_folder / "a.dng").error(), decodePhoto(m_folder / "a.dng", 0).error()}) {
+        EXPECT_EQ(error.code, ErrorCode::WrongFormat);
+        EXPECT_TRUE(error.sentence.starts_with("This is a camera's raw picture"));
+    }
 }
 
 TEST_F(Decode, GivesTheToneSampleThatItsDecodedPhotoHas) {
