@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 
 #include "app/panels/piece_changes.h"
+#include "app/panels/text_field.h"
 #include "tests/app/panels/piece_panel_bench.h"
 
 namespace matwright::app {
