@@ -76,7 +76,8 @@ Examples:
   matwright-batch library import ~/Downloads/sketches --into 2026
 Of a folder all sketch files come along, in a sub-folder of its name. What the library has already
 is not taken twice, a name that is taken gets a number, and nothing is ever written over.
-Your own library is made where there is none yet; one named with --folder has to be there.
+Your own library is made where there is none yet; one named with --folder, or chosen in the window,
+has to be there.
 Exit code 0: all are in the library. 3: something was no sketch or could not be read; the others are
 in. 4: something could not be written.)";
 
@@ -109,8 +110,9 @@ Examples:
   matwright-batch library import ~/Downloads/sketches
   matwright-batch library export -o to-leaf-through.pdf --paper a4
   matwright-batch library list --folder ~/Cloud/sketches
-A library is a folder of sketch files, with sub-folders. Without --folder it is the one the desktop
-program starts with: $XDG_DATA_HOME/matwright/library, usually ~/.local/share/matwright/library.
+A library is a folder of sketch files, with sub-folders. Without --folder it is the desktop
+program's: the folder chosen there (Library > Library folder), else
+$XDG_DATA_HOME/matwright/library, usually ~/.local/share/matwright/library.
 An index in $XDG_CACHE_HOME/matwright makes it quick; it may be deleted at any time.
 Files that cannot be used are named on standard error, one line each; the rest works.)";
 

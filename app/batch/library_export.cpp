@@ -86,13 +86,9 @@ std::expected<std::vector<ContactEntry>, int> contactEntries(const Selection& se
 
 std::vector<PdfPage> sheetsOf(const ContactSheetOptions& options,
                               std::span<const ContactEntry> entries) {
-    const std::size_t perSheet = contactGrid(options).perSheet();
-    const std::size_t count = contactSheetCount(options, entries.size());
     std::vector<PdfPage> sheets;
-    for (std::size_t number = 1; number <= count; ++number) {
-        const std::size_t first = (number - 1) * perSheet;
-        const auto on = entries.subspan(first, std::min(perSheet, entries.size() - first));
-        sheets.push_back({contactSheet(options, on, number, count), options.sheet, {}, {}});
+    for (Drawing& drawing : contactSheets(options, entries)) {
+        sheets.push_back({std::move(drawing), options.sheet, {}, {}});
     }
     return sheets;
 }

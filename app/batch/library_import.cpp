@@ -84,9 +84,10 @@ int codeOf(const ImportReport& report) {
                : Done;
 }
 
-// The person's own is made; a folder that was named and is not there is rather a slip.
+// The person's own is made; a folder that was named or chosen and is not there is rather a slip, or
+// on a drive that is not connected.
 std::expected<OpenedLibrary, int> openedForImport(const LibraryPlace& place, BatchPorts& ports) {
-    if (!place.folder && !ports.libraryFolder.empty()) {
+    if (!place.folder && !ports.libraryIsChosen && !ports.libraryFolder.empty()) {
         if (const Result<void> made = makeLibrary(ports.libraryFolder); !made) {
             return std::unexpected(fail(ports, CouldNotWrite, made.error()));
         }

@@ -5,6 +5,7 @@
 
 #include "app/batch/command_line.h"
 #include "app/folders/personal_folders.h"
+#include "app/settings/settings_file.h"
 
 namespace {
 
@@ -23,18 +24,21 @@ int main(int argc, char** argv) {
     // Never a window, so never a display.
     qputenv("QT_QPA_PLATFORM", "offscreen");
     matwright::DiskFileStore files;
+    const std::filesystem::path chosen = matwright::app::chosenLibraryFolder();
     std::unique_ptr<QGuiApplication> painting;
-    matwright::app::BatchPorts ports{files,
-                                     std::cout,
-                                     std::cerr,
-                                     [&] {
-                                         if (!painting) {
-                                             painting =
-                                                 std::make_unique<QGuiApplication>(argc, argv);
-                                         }
-                                     },
-                                     matwright::app::personalLibraryFolder(),
-                                     matwright::app::personalCacheFolder()};
+    const auto startPainting = [&] {
+        if (!painting) {
+            painting = std::make_unique<QGuiApplication>(argc, argv);
+        }
+    };
+    matwright::app::BatchPorts ports{
+        files,
+        std::cout,
+        std::cerr,
+        startPainting,
+        chosen.empty() ? matwright::app::personalLibraryFolder() : chosen,
+        matwright::app::personalCacheFolder(),
+        !chosen.empty()};
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const int code = matwright::app::runBatch(arguments, ports);
     if (!std::cout.flush()) {

@@ -96,12 +96,16 @@ std::expected<OpenedLibrary, int> openLibrary(const LibraryPlace& place, BatchPo
         return std::unexpected(folder.error());
     }
     if (!place.folder && !isThere(*folder)) {
-        return std::unexpected(
-            fail(ports, InputRefused,
-                 {ErrorCode::NotFound,
-                  "You have no library here yet. Bring sketches in with \"matwright-batch library "
-                  "import FILE\", or name another library with --folder.",
-                  folder->string()}));
+        return std::unexpected(fail(
+            ports, InputRefused,
+            {ErrorCode::NotFound,
+             ports.libraryIsChosen
+                 ? "The folder that you chose for your library is not there. Connect the drive "
+                   "it is on, choose another one in the window, or name a library with "
+                   "--folder."
+                 : "You have no library here yet. Bring sketches in with \"matwright-batch "
+                   "library import FILE\", or name another library with --folder.",
+             folder->string()}));
     }
     bringBackLeftovers(*folder, ports);
     std::optional<PassingCache> passing;

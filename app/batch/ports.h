@@ -28,6 +28,9 @@ struct BatchPorts {
     // Of a person who names no other: the library, and where its index is kept.
     std::filesystem::path libraryFolder;
     std::filesystem::path cacheFolder;
+    // The person chose that folder in the window. It may lie on a drive that is not connected, so
+    // it is never made anew.
+    bool libraryIsChosen = false;
 };
 
 // One sentence on `err`; `where` may be empty and is shown printable.

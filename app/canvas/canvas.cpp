@@ -203,6 +203,11 @@ void Canvas::changeEvent(QEvent* event) {
 
 void Canvas::showView() {
     const Scale scale = m_settings.value().scale;
+    std::vector<Length> begins;
+    for (const Rect& page : pages(m_session.sketch().page)) {
+        begins.push_back(page.left());
+    }
+    m_across->setPages(std::move(begins));
     m_across->setView(m_page->viewport(), scale);
     m_down->setView(m_page->viewport(), scale);
     const QRectF range = m_page->scrollRange();

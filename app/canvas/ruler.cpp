@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "app/canvas/overlay.h"
 
@@ -86,6 +87,14 @@ void Ruler::setView(const Viewport& viewport, Scale scale) {
     update();
 }
 
+void Ruler::setPages(std::vector<Length> begins) {
+    if (begins != m_pages) {
+        m_pages = std::move(begins);
+        m_isPictureValid = false;
+        update();
+    }
+}
+
 void Ruler::setPointer(std::optional<double> at) {
     for (const auto& mark : {m_pointer, at}) {
         if (mark) {
@@ -146,37 +155,56 @@ void Ruler::drawPicture() {
 
 void Ruler::paintStrokes(QPainter& painter) const {
     const RulerScale ruler = rulerScaleFor(m_scale, m_viewport.pixelsPerInch());
-    QColor ink = palette().color(QPalette::Text);
     painter.setFont(smallFont(font()));
-    const Rect seen = m_viewport.toPage(QRectF(0, 0, length(), length()));
-    const Interval range = isAcross() ? seen.x : seen.y;
-    const std::int64_t step = ruler.tick.ticks();
-    const auto first = static_cast<std::int64_t>(
-        std::floor(static_cast<double>(range.low.ticks()) / static_cast<double>(step)) - 1);
-    for (auto at = Length::fromTicks(first * step); at <= range.high + ruler.figure;
-         at += ruler.tick) {
-        const auto isOn = [at](Length level) { return at.isMultipleOf(level); };
-        const auto level = std::ranges::count_if(ruler.levels, isOn);
-        const bool hasFigure = at.isMultipleOf(ruler.figure);
-        const double reach = hasFigure ? 10 : std::min<double>(2 + 2 * double(level), 9);
-        const double pixel = std::floor(toPixels(at)) + 0.5;
-        ink.setAlpha(hasFigure ? 220 : 120);
-        painter.setPen(QPen(ink, 1));
-        if (isAcross()) {
-            painter.drawLine(QPointF(pixel, height() - reach), QPointF(pixel, height()));
-        } else {
-            painter.drawLine(QPointF(width() - reach, pixel), QPointF(width(), pixel));
-        }
-        if (hasFigure) {
-            paintFigure(painter, at, pixel);
-        }
+    for (std::size_t page = 0; page < m_pages.size(); ++page) {
+        paintPage(painter, ruler, page);
     }
+    QColor ink = palette().color(QPalette::Text);
     ink.setAlpha(70);
     painter.setPen(QPen(ink, 1));
     if (isAcross()) {
         painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
     } else {
         painter.drawLine(QPointF(width() - 0.5, 0), QPointF(width() - 0.5, height()));
+    }
+}
+
+void Ruler::paintPage(QPainter& painter, const RulerScale& ruler, std::size_t page) const {
+    const Rect seen = m_viewport.toPage(QRectF(0, 0, length(), length()));
+    const Interval range = isAcross() ? seen.x : seen.y;
+    const Length begin = m_pages[page];
+    const bool isLast = page + 1 == m_pages.size();
+    const Length low = page == 0 ? range.low : std::max(range.low, begin);
+    const Length high = isLast ? range.high + ruler.figure : m_pages[page + 1];
+    // The next page's 0 needs room for itself.
+    const Length clear = isLast ? high : high - ruler.figure.halfRoundedDown();
+    const std::int64_t step = ruler.tick.ticks();
+    const auto first = static_cast<std::int64_t>(
+        std::floor(static_cast<double>((low - begin).ticks()) / static_cast<double>(step)));
+    for (auto at = begin + Length::fromTicks(first * step);
+         isLast ? at <= high : at < high && at <= range.high; at += ruler.tick) {
+        paintStroke(painter, ruler, at, begin, at <= clear);
+    }
+}
+
+void Ruler::paintStroke(QPainter& painter, const RulerScale& ruler, Length at, Length begin,
+                        bool mayHaveFigure) const {
+    const Length shown = at - begin;
+    const auto isOn = [shown](Length level) { return shown.isMultipleOf(level); };
+    const auto level = std::ranges::count_if(ruler.levels, isOn);
+    const bool hasFigure = mayHaveFigure && shown.isMultipleOf(ruler.figure);
+    const double reach = hasFigure ? 10 : std::min<double>(2 + 2 * double(level), 9);
+    const double pixel = std::floor(toPixels(at)) + 0.5;
+    QColor ink = palette().color(QPalette::Text);
+    ink.setAlpha(hasFigure ? 220 : 120);
+    painter.setPen(QPen(ink, 1));
+    if (isAcross()) {
+        painter.drawLine(QPointF(pixel, height() - reach), QPointF(pixel, height()));
+    } else {
+        painter.drawLine(QPointF(width() - reach, pixel), QPointF(width(), pixel));
+    }
+    if (hasFigure) {
+        paintFigure(painter, shown, pixel);
     }
 }
 

@@ -4,6 +4,7 @@
 #include <QPixmap>
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 #include "app/canvas/viewport.h"
 #include "core/measure/length_text.h"
@@ -28,6 +29,9 @@ class Ruler final : public QWidget {
     Ruler(Qt::Orientation orientation, QWidget* parent = nullptr);
 
     void setView(const Viewport& viewport, Scale scale);
+    // Where pages begin along the ruler, ascending: it counts from the last one before a place, and
+    // before the first from that.
+    void setPages(std::vector<Length> begins);
     void setPointer(std::optional<double> at);       // view pixels along the ruler
     void setExtent(std::optional<Interval> extent);  // page coordinates
     static int thickness() { return 26; }
@@ -46,11 +50,15 @@ class Ruler final : public QWidget {
     QRect extentStrip() const;
     void drawPicture();
     void paintStrokes(QPainter& painter) const;
+    void paintPage(QPainter& painter, const RulerScale& ruler, std::size_t page) const;
+    void paintStroke(QPainter& painter, const RulerScale& ruler, Length at, Length begin,
+                     bool mayHaveFigure) const;
     void paintFigure(QPainter& painter, Length at, double pixel) const;
 
     Qt::Orientation m_orientation;
     Viewport m_viewport;
     Scale m_scale = Scale::SixteenthInch;
+    std::vector<Length> m_pages{Length()};
     std::optional<double> m_pointer;
     std::optional<Interval> m_extent;
     QPixmap m_picture;

@@ -112,7 +112,7 @@ QWidget* DetailsPanel::makeContent() {
     m_note->setFixedHeight(noteHeight);
     m_note->setTabChangesFocus(true);
     m_note->setAccessibleName(tr("Your note"));
-    m_note->setPlaceholderText(tr("Only for you; it does not change the sketch"));
+    m_note->setPlaceholderText(tr("Only for you, beside the sketch"));
     m_note->installEventFilter(this);
     connect(m_favourite, &QCheckBox::clicked, this, [this](bool on) {
         m_favourite->setTristate(false);

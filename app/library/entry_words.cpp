@@ -42,6 +42,12 @@ QString countWord(int count) {
     }
 }
 
+// "8 1/2 × 11 in" as "8 1/2×11".
+QString shortened(QString size) {
+    size.replace(QStringLiteral(" × "), QStringLiteral("×"));
+    return size.endsWith(QStringLiteral(" in")) ? size.chopped(3) : size;
+}
+
 }  // namespace
 
 QString asText(std::string_view utf8) {
@@ -62,6 +68,10 @@ QString pageSizeWords(Size size) {
         return Words::tr("A4 lying");
     }
     return asText(naturalSizeText(size));
+}
+
+QString shortSizeWords(Size size) {
+    return shortened(pageSizeWords(size));
 }
 
 QString pageWords(const SketchFacts& facts) {
@@ -88,9 +98,7 @@ QString printWords(Size size) {
             .arg(size.width.ticks() / centimetre.ticks())
             .arg(size.height.ticks() / centimetre.ticks());
     }
-    QString text = asText(naturalSizeText(size));
-    text.replace(QStringLiteral(" × "), QStringLiteral("×"));
-    return text.endsWith(QStringLiteral(" in")) ? text.chopped(3) : text;
+    return shortened(asText(naturalSizeText(size)));
 }
 
 QString printNeedWords(const std::vector<PrintNeed>& prints) {

@@ -15,6 +15,8 @@ QString pageWords(const SketchFacts& facts);
 QString photoWords(int photos);
 // "12 × 12 in"; A4 by its name.
 QString pageSizeWords(Size size);
+// The same as short as prints are named: "12×12", "8 1/2×11", "A4".
+QString shortSizeWords(Size size);
 // "4×6", "10×15 cm": inches without the unit, other sizes with it.
 QString printWords(Size size);
 // "4×6, three 3×4"; empty where none is needed.

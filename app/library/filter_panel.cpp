@@ -14,7 +14,7 @@ namespace matwright::app {
 namespace {
 
 constexpr int filtersWidth = 256;
-constexpr int leastPhotoChoices = 9;
+constexpr int leastPhotoChoices = 9;  // and none
 constexpr auto tiles = ChoiceGroup::Form{ChoiceButton::Form::Tile, 5, 10};
 constexpr auto rows = ChoiceGroup::Form{};
 constexpr auto pairs = ChoiceGroup::Form{ChoiceButton::Form::Row, 2, 12};
@@ -148,8 +148,7 @@ void FilterPanel::connectGroups() {
         });
     };
     on(m_photos, [this](Query& query, std::size_t choice) {
-        toggle(query.photos,
-               PhotoCountFilter{static_cast<int>(choice) + 1, m_orFewer->isChecked()});
+        toggle(query.photos, PhotoCountFilter{static_cast<int>(choice), m_orFewer->isChecked()});
     });
     on(m_kept, [](Query& query, std::size_t) { query.favourites = !query.favourites; });
     on(m_pages, [](Query& query, std::size_t choice) { toggle(query.doublePage, choice == 1); });
@@ -189,7 +188,7 @@ void FilterPanel::showFound() {
 
 void FilterPanel::showLabels() {
     QStringList photos;
-    for (int i = 1; i <= std::max(leastPhotoChoices, m_labelled->mostPhotos()); ++i) {
+    for (int i = 0; i <= std::max(leastPhotoChoices, m_labelled->mostPhotos()); ++i) {
         photos << QString::number(i);
     }
     m_photos->setLabels(photos);
@@ -224,11 +223,10 @@ void FilterPanel::showCounts() {
     }
     m_showAll->setEnabled(!m_finder.showsAll());
     auto photos = m_orFewer->isChecked() ? counts.photosAtMost : counts.photosExactly;
-    photos.resize(static_cast<std::size_t>(m_photos->choices()) + 1,
+    photos.resize(static_cast<std::size_t>(m_photos->choices()),
                   m_orFewer->isChecked() && !photos.empty() ? photos.back() : 0);
-    photos.erase(photos.begin());
     m_photos->setCounts(photos, [&](std::size_t i) {
-        return query.photos && query.photos->count == static_cast<int>(i) + 1;
+        return query.photos && query.photos->count == static_cast<int>(i);
     });
     m_kept->setCounts({counts.favourites}, [&](std::size_t) { return query.favourites; });
     m_pages->setCounts({counts.singlePages, counts.doublePages},

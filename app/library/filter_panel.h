@@ -20,6 +20,8 @@ class FilterPanel final : public QWidget {
     explicit FilterPanel(Finder& finder, QWidget* parent = nullptr);
 
     QLineEdit& words() { return *m_words; }
+    // 0 is the choice of sketches without photos.
+    ChoiceButton& photoChoice(int photos) { return m_photos->button(photos); }
     // Puts the keyboard into the words, with this behind what is there.
     void beginTyping(const QString& text);
 

@@ -49,8 +49,8 @@ void FolderWatch::watch(const QString& folder, const QStringList& foldersBelow) 
         m_watcher.removePaths(gone.values());
     }
     const QSet<QString> come = after - before;
-    if (!come.isEmpty()) {
-        m_watcher.addPaths(come.values());
+    if (!come.isEmpty() && m_watcher.addPaths(come.values()).size() < come.size()) {
+        m_quiet.start();
     }
 }
 

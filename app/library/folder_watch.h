@@ -24,8 +24,9 @@ class FolderWatch final : public QObject {
     explicit FolderWatch(QObject* parent = nullptr) : FolderWatch(Pace(), parent) {}
     explicit FolderWatch(Pace pace, QObject* parent = nullptr);
 
-    // The folder and those below it; of very many the first are watched. Looks at the disk, so a
-    // watch belongs on a thread that may wait.
+    // The folder and those below it; of very many the first are watched. Where some are watched
+    // only from now on, mayHaveChanged() follows soon: they may have changed since they were looked
+    // at. Looks at the disk, so a watch belongs on a thread that may wait.
     void watch(const QString& folder, const QStringList& foldersBelow);
 
   signals:

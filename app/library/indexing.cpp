@@ -29,7 +29,12 @@ class Indexing::Worker final : public QObject {
           m_index(toPath(library), toPath(cache)),
           m_stop(std::move(stop)) {}
 
-    void remember() { give(m_index.remembered()); }
+    void remember() {
+        give(m_index.remembered());
+        if (m_given) {
+            m_folders = m_given->folders();
+        }
+    }
 
     void keepWatch() {
         m_watch = std::make_unique<FolderWatch>();
@@ -49,8 +54,14 @@ class Indexing::Worker final : public QObject {
         };
         auto update = std::make_shared<const IndexUpdate>(m_index.update(options));
         give(update->holdings);
+        if (!update->cancelled) {
+            m_folders = update->folders;
+        }
         if (m_watch) {
             watchFolders();
+        }
+        if (m_stop.stop_requested()) {
+            return;  // perhaps before anything was found
         }
         // The first search for words need not wait for it.
         m_given->prepareWords();
@@ -70,10 +81,8 @@ class Indexing::Worker final : public QObject {
 
     void watchFolders() {
         QStringList below;
-        if (m_given) {
-            for (const std::string& folder : m_given->folders()) {
-                below << m_library + u'/' + QFile::decodeName(folder.c_str());
-            }
+        for (const std::string& folder : m_folders) {
+            below << m_library + u'/' + QFile::decodeName(folder.c_str());
         }
         m_watch->watch(m_library, below);
     }
@@ -88,6 +97,7 @@ class Indexing::Worker final : public QObject {
     LibraryIndex m_index;
     std::stop_token m_stop;
     std::shared_ptr<const Holdings> m_given;
+    std::vector<std::string> m_folders;  // of the last look
     std::unique_ptr<FolderWatch> m_watch;
 };
 

@@ -41,6 +41,9 @@ LibraryActions::LibraryActions(QWidget& view)
                     QKeySequence(Qt::CTRL | Qt::Key_B))),
       tag(add(tr("Add a ta&g"), tr("Type a tag for it"), QKeySequence(Qt::CTRL | Qt::Key_T))),
       rename(add(tr("&Rename…"), tr("Give the sketch another name"), QKeySequence(Qt::Key_F2))),
+      moveToFolder(add(tr("Move to a fol&der…"),
+                       tr("Put it into a sub-folder of the library, which may be new"),
+                       QKeySequence(Qt::SHIFT | Qt::Key_F2))),
       trash(add(tr("&Move to trash"), tr("Move it to the desktop's trash"),
                 QKeySequence(Qt::Key_Delete))),
       exportZip(add(tr("E&xport as zip…"), tr("Put the selected sketches into one zip file"))),
@@ -48,13 +51,13 @@ LibraryActions::LibraryActions(QWidget& view)
                        tr("Make a PDF of many sketches a sheet, to leaf through on paper"),
                        QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P))),
       addFiles(add(tr("&Add files…"), tr("Copy sketch files into the library"))),
-      addFolder(add(tr("Add a fol&der…"), tr("Copy all sketches of a folder into the library"))),
-      putInStarters(add(tr("Put in the &starter sketches"),
+      addFolder(add(tr("Add a fold&er…"), tr("Copy all sketches of a folder into the library"))),
+      putInStarters(add(tr("&Put in the starter sketches"),
                         tr("Copy the sketches that come with the program into the library"))),
-      chooseFolder(add(tr("&Library folder…"), tr("Keep the library in another folder"))),
-      showProblems(add(tr("Files that could not be &read…"),
+      chooseFolder(add(tr("Li&brary folder…"), tr("Keep the library in another folder"))),
+      showProblems(add(tr("F&iles that could not be read…"),
                        tr("List what is in the folder and cannot be shown"))),
-      lookAgain(add(tr("Look at the folder &again"), tr("See what has changed in the folder"),
+      lookAgain(add(tr("Loo&k at the folder again"), tr("See what has changed in the folder"),
                     QKeySequence(Qt::Key_F5))),
       find(add(tr("F&ind"), tr("Search by words"), QKeySequence(Qt::CTRL | Qt::Key_F))),
       more(add(tr("More"), tr("More that can be done with it"))),
@@ -63,8 +66,8 @@ LibraryActions::LibraryActions(QWidget& view)
     m_turns->addActions(
         {mirrorLeftRight, mirrorTopBottom, upsideDown, quarterClockwise, quarterCounterClockwise});
     turnOrMirror->setMenu(m_turns);
-    m_more->addActions({makeCopy, favourite, tag, rename, showFamily, exportZip, contactSheet,
-                        separator(this), trash});
+    m_more->addActions({makeCopy, favourite, tag, rename, moveToFolder, showFamily, exportZip,
+                        contactSheet, separator(this), trash});
     more->setMenu(m_more);
     view.addActions(inMenu());
     view.addAction(find);
@@ -81,10 +84,10 @@ QAction* LibraryActions::add(const QString& text, const QString& hint, const QKe
 }
 
 QList<QAction*> LibraryActions::forSelection() {
-    return {startPage, open,         separator(this), turnOrMirror,
-            carryOver, makeCopy,     showFamily,      separator(this),
-            favourite, tag,          rename,          separator(this),
-            exportZip, contactSheet, separator(this), trash};
+    return {startPage,       open,         separator(this), turnOrMirror, carryOver,
+            makeCopy,        showFamily,   separator(this), favourite,    tag,
+            rename,          moveToFolder, separator(this), exportZip,    contactSheet,
+            separator(this), trash};
 }
 
 QList<QAction*> LibraryActions::inMenu() {
@@ -100,7 +103,7 @@ void LibraryActions::setSelected(int count, bool isSinglePage) {
     for (QAction* action : {quarterClockwise, quarterCounterClockwise}) {
         action->setEnabled(count == 1 && isSinglePage);
     }
-    for (QAction* action : {favourite, tag, trash, exportZip, more}) {
+    for (QAction* action : {favourite, tag, moveToFolder, trash, exportZip, more}) {
         action->setEnabled(count > 0);
     }
 }

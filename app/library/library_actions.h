@@ -36,6 +36,7 @@ class LibraryActions final : public QObject {
     QAction* const favourite;
     QAction* const tag;
     QAction* const rename;
+    QAction* const moveToFolder;
     QAction* const trash;
     QAction* const exportZip;
     QAction* const contactSheet;

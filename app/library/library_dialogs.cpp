@@ -26,13 +26,32 @@ std::optional<QString> unlessEmpty(const QString& text) {
     return text.isEmpty() ? std::nullopt : std::optional(text);
 }
 
+// Wide enough for its title and for a long name.
+std::optional<QString> typedIn(QInputDialog& dialog) {
+    dialog.resize(420, dialog.sizeHint().height());
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
+}
+
 }  // namespace
 
 std::optional<QString> LibraryDialogs::newName(const QString& name) {
-    bool accepted = false;
-    const QString typed = QInputDialog::getText(
-        m_widget, tr("Rename"), tr("The sketch's new &name:"), QLineEdit::Normal, name, &accepted);
-    return accepted ? std::optional(typed) : std::nullopt;
+    QInputDialog dialog(m_widget);
+    dialog.setWindowTitle(tr("Rename"));
+    dialog.setLabelText(tr("The sketch's new &name:"));
+    dialog.setTextValue(name);
+    return typedIn(dialog);
+}
+
+std::optional<QString> LibraryDialogs::folderToMoveTo(const QStringList& folders) {
+    const QString top = tr("(the library itself)");
+    QInputDialog dialog(m_widget);
+    dialog.setWindowTitle(tr("Move to a folder"));
+    dialog.setLabelText(tr("A &folder of the library, or the name of a new one:"));
+    dialog.setComboBoxItems(QStringList(top) + folders);
+    dialog.setComboBoxEditable(true);
+    dialog.setOkButtonText(tr("Move"));
+    const auto typed = typedIn(dialog);
+    return typed == top ? QString() : typed;
 }
 
 QStringList LibraryDialogs::filesToAdd() {
@@ -73,8 +92,8 @@ std::optional<QString> LibraryDialogs::pdfFile(const QString& suggestion) {
                        tr("PDF files (*.pdf)"));
 }
 
-std::optional<Sketch> LibraryDialogs::carriedOver(const Sketch& sketch) {
-    CarryDialog dialog(sketch, m_widget);
+std::optional<Sketch> LibraryDialogs::carriedOver(const Sketch& sketch, Length trimmerStep) {
+    CarryDialog dialog(sketch, trimmerStep, m_widget);
     return dialog.exec() == QDialog::Accepted ? std::optional(dialog.result().sketch)
                                               : std::nullopt;
 }

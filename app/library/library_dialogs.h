@@ -15,12 +15,13 @@ class LibraryDialogs final : public QObject, public LibraryAsks {
     void setParentWidget(QWidget* widget) { m_widget = widget; }
 
     std::optional<QString> newName(const QString& name) override;
+    std::optional<QString> folderToMoveTo(const QStringList& folders) override;
     QStringList filesToAdd() override;
     std::optional<QString> folderToAdd() override;
     std::optional<QString> libraryFolder(const QString& now) override;
     std::optional<QString> zipFile(const QString& suggestion) override;
     std::optional<QString> pdfFile(const QString& suggestion) override;
-    std::optional<Sketch> carriedOver(const Sketch& sketch) override;
+    std::optional<Sketch> carriedOver(const Sketch& sketch, Length trimmerStep) override;
     void list(const QString& headline, const QStringList& lines) override;
     void tell(const QString& headline, const QString& sentences) override;
 

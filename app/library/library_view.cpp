@@ -54,6 +54,7 @@ LibraryView::LibraryView(LibraryHost& host, SettingsStore& settings, LibraryAsks
       m_size(new QSlider(Qt::Horizontal)),
       m_news(new QLabel),
       m_undo(quietButton(tr("Undo"))),
+      m_stop(quietButton(tr("Stop"))),
       m_problems(quietButton({})) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
@@ -122,9 +123,12 @@ QWidget* LibraryView::makeFoot() {
     m_news->setTextFormat(Qt::PlainText);
     row->addWidget(m_news);
     row->addWidget(m_undo);
+    row->addWidget(m_stop);
     row->addStretch(1);
     row->addWidget(m_problems);
     m_undo->hide();
+    m_stop->hide();
+    m_stop->setToolTip(tr("Stop adding sketches; those that are added stay"));
     m_problems->hide();
     m_problems->setAutoRaise(true);
     return foot;
@@ -189,6 +193,7 @@ void LibraryView::connectParts() {
             m_undoing();
         }
     });
+    connect(m_stop, &QToolButton::clicked, this, [this] { m_work->stopImports(); });
     connect(m_problems, &QToolButton::clicked, m_actions->showProblems, &QAction::trigger);
 }
 
@@ -263,6 +268,11 @@ void LibraryView::connectWork() {
         tellNews(count == 1 ? tr("1 sketch moved to the trash.")
                             : tr("%1 sketches moved to the trash.").arg(count),
                  [this] { m_work->restoreTrashed(); });
+    });
+    connect(m_work.get(), &LibraryWork::moved, this, &LibraryView::tellMoved);
+    connect(m_work.get(), &LibraryWork::importing, this, [this](int files) {
+        tellNews(tr("Adding sketches… %1 files so far.").arg(QLocale().toString(files)));
+        m_stop->show();
     });
     connect(m_work.get(), &LibraryWork::imported, this, &LibraryView::tellImported);
 }

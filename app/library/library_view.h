@@ -60,6 +60,7 @@ class LibraryView final : public QWidget {
     WallNotice& notice() { return *m_notice; }
     QString news() const { return m_news->text(); }
     QToolButton& undoButton() { return *m_undo; }
+    QToolButton& stopButton() { return *m_stop; }
     QToolButton& problemsButton() { return *m_problems; }
 
   protected:
@@ -96,6 +97,8 @@ class LibraryView final : public QWidget {
     void openSelected();
     void toggleFavourite();
     void renameSelected();
+    void moveSelected();
+    void tellMoved(const LibraryWork::Moves& back);
     void exportSelected();
     void makeContactSheet();
     void putInStarters();
@@ -124,6 +127,7 @@ class LibraryView final : public QWidget {
     QSlider* m_size;
     QLabel* m_news;
     QToolButton* m_undo;
+    QToolButton* m_stop;  // an import
     QToolButton* m_problems;
     QStringList m_problemLines;
     std::vector<std::string> m_arrived;

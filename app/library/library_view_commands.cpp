@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <algorithm>
 
 #include "app/files/paths.h"
 #include "app/folders/personal_folders.h"
@@ -49,13 +50,15 @@ void LibraryView::connectCommands() {
     on(m_actions->quarterCounterClockwise,
        [this] { startTurned(WholeTurn::QuarterCounterClockwise); });
     on(m_actions->carryOver, [this] {
-        startFrom(onlySelected(),
-                  [this](const Sketch& sketch) { return m_asks.carriedOver(sketch); });
+        startFrom(onlySelected(), [this](const Sketch& sketch) {
+            return m_asks.carriedOver(sketch, m_settings.value().trimmerStep);
+        });
     });
     on(m_actions->showFamily, [this] { showFamilyOfSelected(); });
     on(m_actions->favourite, [this] { toggleFavourite(); });
     on(m_actions->tag, [this] { m_details->tags().typed().setFocus(Qt::ShortcutFocusReason); });
     on(m_actions->rename, [this] { renameSelected(); });
+    on(m_actions->moveToFolder, [this] { moveSelected(); });
     on(m_actions->trash, [this] { m_work->moveToTrash(m_wall->selectedPaths()); });
     on(m_actions->exportZip, [this] { exportSelected(); });
     on(m_actions->contactSheet, [this] { makeContactSheet(); });
@@ -160,6 +163,37 @@ void LibraryView::renameSelected() {
     }
 }
 
+void LibraryView::moveSelected() {
+    QStringList folders;
+    for (const std::string& folder : m_finder.holdings()->folders()) {
+        folders << asText(folder);
+    }
+    const auto folder = m_asks.folderToMoveTo(folders);
+    if (!folder) {
+        return;
+    }
+    LibraryWork::Moves moves;
+    for (const std::string& sketch : m_wall->selectedPaths()) {
+        if (asText(folderOf(sketch)) != *folder) {
+            moves.push_back({sketch, folder->toStdString()});
+        }
+    }
+    m_work->move(moves);
+}
+
+void LibraryView::tellMoved(const LibraryWork::Moves& back) {
+    const QString into = shownPath(folderOf(back.front().sketch));
+    const bool isOne = std::ranges::all_of(back, [&](const LibraryWork::Move& move) {
+        return folderOf(move.sketch) == folderOf(back.front().sketch);
+    });
+    const QString place = !isOne           ? tr("their folders")
+                          : into.isEmpty() ? tr("the library itself, in no sub-folder")
+                                           : tr("the folder %1").arg(into);
+    tellNews(back.size() == 1 ? tr("1 sketch is now in %1.").arg(place)
+                              : tr("%1 sketches are now in %2.").arg(back.size()).arg(place),
+             [this, back] { m_work->move(back); });
+}
+
 void LibraryView::exportSelected() {
     const auto sketches = m_wall->selectedPaths();
     if (const auto file = m_asks.zipFile(tr("Sketches.zip"))) {
@@ -206,13 +240,17 @@ void LibraryView::tellImported(const ImportReport& report, const QString& into) 
     const int there = report.count(ImportOutcome::AlreadyThere);
     const auto others =
         static_cast<int>(report.files.size()) - static_cast<int>(taken.size()) - there;
+    m_stop->hide();
     QStringList parts;
+    if (report.cancelled) {
+        parts << tr("Stopped early");
+    }
     parts << (!into.isEmpty()
                   ? tr("%1 sketches were put into the folder %2").arg(taken.size()).arg(into)
               : taken.size() == 1 ? tr("1 sketch added")
                                   : tr("%1 sketches added").arg(taken.size()));
     if (there > 0) {
-        parts << tr("%1 were here already").arg(there);
+        parts << (there == 1 ? tr("1 was here already") : tr("%1 were here already").arg(there));
     }
     if (others > 0) {
         parts << tr("%1 could not be used").arg(others);

@@ -18,6 +18,9 @@
 namespace matwright::app {
 namespace {
 
+using Clock = std::chrono::steady_clock;
+constexpr std::chrono::milliseconds timeBetweenNews(200);
+
 Timestamp now() {
     return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
 }
@@ -39,6 +42,7 @@ LibraryWork::LibraryWork(QString library, QObject* parent)
 }
 
 LibraryWork::~LibraryWork() {
+    m_stopImports.request_stop();
     m_pool.waitForDone();
 }
 
@@ -102,6 +106,40 @@ void LibraryWork::makeCopy(const std::string& sketch) {
             emit changed();
             emit said(kept->said.empty() ? tr("Copied. The copy is selected.")
                                          : asText(kept->said));
+        };
+    });
+}
+
+void LibraryWork::move(const Moves& moves) {
+    run([this, moves]() -> Then {
+        DiskFileStore store;
+        Paths arrivals;
+        Moves back;
+        QStringList told;
+        QStringList complaints;
+        for (const Move& move : moves) {
+            auto kept = moveSketch(store, toPath(m_library), move.sketch, move.folder);
+            if (!kept) {
+                complaints << shownText(kept.error());
+                continue;
+            }
+            if (!kept->said.empty()) {
+                told << asText(kept->said);
+            }
+            back.push_back({kept->sketch, std::string(folderOf(move.sketch))});
+            arrivals.push_back(std::move(kept->sketch));
+        }
+        return [this, arrivals, back, told, complaints] {
+            emit arrived(arrivals);
+            emit changed();
+            if (!back.empty()) {
+                emit moved(back);
+            }
+            if (!told.isEmpty() || !complaints.isEmpty()) {
+                emit failed(complaints.isEmpty() ? tr("Some have another name now")
+                                                 : tr("Not everything could be moved"),
+                            (complaints + told).join(u'\n'));
+            }
         };
     });
 }
@@ -176,7 +214,8 @@ void LibraryWork::import(const QStringList& sources, std::shared_ptr<const Holdi
 
 void LibraryWork::importInto(const QString& folder, const QStringList& sources,
                              std::shared_ptr<const Holdings> known) {
-    run([this, folder, sources, known = std::move(known)]() -> Then {
+    run([this, folder, sources, known = std::move(known),
+         stop = m_stopImports.get_token()]() -> Then {
         DiskFileStore store;
         std::vector<std::filesystem::path> paths;
         for (const QString& source : sources) {
@@ -186,6 +225,15 @@ void LibraryWork::importInto(const QString& folder, const QStringList& sources,
         ImportOptions options;
         options.intoFolder = folder.toStdString();
         options.known = all;
+        options.stop = stop;
+        options.progress = [this, told = Clock::now()](std::size_t files) mutable {
+            if (const auto now = Clock::now(); now - told > timeBetweenNews) {
+                told = now;
+                QMetaObject::invokeMethod(
+                    this, [this, files] { emit importing(static_cast<int>(files)); },
+                    Qt::QueuedConnection);
+            }
+        };
         auto report = importSketches(store, toPath(m_library), paths, options);
         return [this, folder, report = std::move(report)] {
             emit changed();
@@ -196,6 +244,11 @@ void LibraryWork::importInto(const QString& folder, const QStringList& sources,
             }
         };
     });
+}
+
+void LibraryWork::stopImports() {
+    m_stopImports.request_stop();
+    m_stopImports = {};
 }
 
 void LibraryWork::exportZip(const Paths& sketches, const QString& file) {
@@ -219,16 +272,23 @@ void LibraryWork::makeContactSheet(const Paths& sketches, const QString& title,
     run([this, sketches, title, file]() -> Then {
         const auto made = contactSheetPdf(toPath(m_library), sketches, title);
         Result<void> written = made ? Result<void>() : std::unexpected(made.error());
+        QStringList leftOut;
         if (made) {
             DiskFileStore store;
-            const auto size = static_cast<std::size_t>(made->size());
-            written = store.replace(toPath(file), std::string_view(made->constData(), size));
+            const auto size = static_cast<std::size_t>(made->bytes.size());
+            written = store.replace(toPath(file), std::string_view(made->bytes.constData(), size));
+            for (const Error& error : made->leftOut) {
+                leftOut << shownText(error);
+            }
         }
-        return [this, written, name = QFileInfo(file).fileName()] {
-            if (written) {
-                emit said(tr("The contact sheet is in %1.").arg(name));
-            } else {
+        return [this, written, leftOut, name = QFileInfo(file).fileName()] {
+            if (!written) {
                 emit failed(tr("The contact sheet could not be made"), shownText(written.error()));
+                return;
+            }
+            emit said(tr("The contact sheet is in %1.").arg(name));
+            if (!leftOut.isEmpty()) {
+                emit failed(tr("Not every sketch is on the contact sheet"), leftOut.join(u'\n'));
             }
         };
     });
@@ -256,13 +316,25 @@ void LibraryWork::prepare(bool mayMake) {
         if (!wasThere && mayMake) {
             std::filesystem::create_directories(library, failure);
         }
+        std::size_t rescued = 0;
         // What cannot be done here is told by the look that follows.
         if (wasThere || mayMake) {
             (void)makeLibrary(library);
-            (void)rescueLeftovers(library);
+            rescued =
+                rescueLeftovers(library).value_or(std::vector<std::filesystem::path>()).size();
         }
         const bool isNew = !wasThere && mayMake && std::filesystem::is_directory(library, failure);
-        return [this, isNew] { emit prepared(isNew); };
+        return [this, isNew, rescued] {
+            emit prepared(isNew);
+            if (rescued > 0) {
+                emit said(rescued == 1
+                              ? tr("Work that a program left hidden when it was ended is a sketch "
+                                   "of the library again.")
+                              : tr("Work that programs left hidden when they were ended is in the "
+                                   "library again: %1 sketches.")
+                                    .arg(rescued));
+            }
+        };
     });
 }
 

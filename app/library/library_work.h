@@ -7,6 +7,7 @@
 #include <QThreadPool>
 #include <functional>
 #include <memory>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -26,7 +27,7 @@ class LibraryWork final : public QObject {
 
   public:
     explicit LibraryWork(QString library, QObject* parent = nullptr);
-    // Waits for what is under way.
+    // Ends imports and waits for everything else that is under way.
     ~LibraryWork() override;
 
     using Paths = std::vector<std::string>;
@@ -35,6 +36,13 @@ class LibraryWork final : public QObject {
                       const QString& said);
     void rename(const std::string& sketch, const QString& name);
     void makeCopy(const std::string& sketch);
+    // Each into its folder of the library ("" is the library itself), which may be new.
+    struct Move {
+        std::string sketch;
+        std::string folder;
+    };
+    using Moves = std::vector<Move>;
+    void move(const Moves& moves);
     void countUse(const std::string& sketch);
     void moveToTrash(const Paths& sketches);
     // What moveToTrash() moved last comes back.
@@ -43,6 +51,8 @@ class LibraryWork final : public QObject {
     // The same into a sub-folder, which may be new.
     void importInto(const QString& folder, const QStringList& sources,
                     std::shared_ptr<const Holdings> known);
+    // Ends the imports that were asked for so far; what they brought stays.
+    void stopImports();
     void exportZip(const Paths& sketches, const QString& file);
     // One PDF of small pictures; `title` stands above each sheet.
     void makeContactSheet(const Paths& sketches, const QString& title, const QString& file);
@@ -64,7 +74,11 @@ class LibraryWork final : public QObject {
     // These are worth selecting: copies, renamed and returned ones.
     void arrived(const std::vector<std::string>& sketches);
     void trashed(int count);
-    // `into` is the sub-folder, empty for none.
+    // `back` would undo it.
+    void moved(const matwright::app::LibraryWork::Moves& back);
+    // Now and then while it lasts; so many files were looked at.
+    void importing(int files);
+    // The end of it. `into` is the sub-folder, empty for none.
     void imported(const matwright::ImportReport& report, const QString& into);
 
   private:
@@ -75,6 +89,7 @@ class LibraryWork final : public QObject {
 
     const QString m_library;
     std::vector<TrashedFile> m_trashed;
+    std::stop_source m_stopImports;
     QThreadPool m_pool;
 };
 

@@ -29,6 +29,14 @@ QString alikeWords(int alike) {
     return CellWords::tr("+%1 alike").arg(alike);
 }
 
+// Short enough for the usual cell, a double page too.
+QString shortFacts(const SketchFacts& facts) {
+    const QString photos = photoWords(facts.photos);
+    return facts.doublePage
+               ? CellWords::tr("%1 · %2 double").arg(photos, shortSizeWords(facts.pageSize))
+               : CellWords::tr("%1 · %2").arg(photos, pageWords(facts));
+}
+
 QColor mixed(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return static_cast<float>(x + (y - x) * share); };
     return QColor::fromRgbF(part(a.redF(), b.redF()), part(a.greenF(), b.greenF()),
@@ -172,9 +180,7 @@ void WallCell::paintTexts(QPainter& painter, const QRect& cell, const CellState&
     };
     write(nameLine, m_nameFont, QPalette::Text, asText(shownName(state.entry)));
     line.translate(0, m_lineHeight);
-    write(line, m_font, QPalette::Text,
-          CellWords::tr("%1 · %2").arg(photoWords(state.entry.facts.photos),
-                                       pageWords(state.entry.facts)));
+    write(line, m_font, QPalette::Text, shortFacts(state.entry.facts));
     line.translate(0, m_lineHeight);
     write(line, m_font, QPalette::PlaceholderText, printNeedWords(state.entry.facts.prints));
 }

@@ -65,6 +65,15 @@ QVariant WallModel::data(const QModelIndex& index, int role) const {
     switch (role) {
         case Qt::DisplayRole:
             return asText(shownName(entry(index.row())));
+        case Qt::ToolTipRole: {  // what the cell has no room for
+            const LibraryEntry shown = entry(index.row());
+            return QStringList{
+                asText(shownName(shown)),
+                photoWords(shown.facts.photos) + QStringLiteral(" · ") + pageWords(shown.facts),
+                printNeedWords(shown.facts.prints)}
+                .join(u'\n')
+                .trimmed();
+        }
         case Qt::AccessibleTextRole:
             return spokenEntry(entry(index.row()), alike(index.row()));
         default:

@@ -2,10 +2,10 @@
 #include "app/settings/settings.h"
 
 #include <QSettings>
-#include <QStandardPaths>
 #include <cmath>
 #include <utility>
 
+#include "app/settings/settings_file.h"
 #include "app/settings/settings_text.h"
 #include "core/measure/catalogue.h"
 
@@ -16,11 +16,6 @@ void keepWithin(Length& value, Length low, Length high, Length standard) {
     if (value < low || value > high) {
         value = standard;
     }
-}
-
-QString standardIniPath() {
-    return QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) +
-           QStringLiteral("/matwright/settings.ini");
 }
 
 Length usualTrimmerStep(Unit unit) {
@@ -60,7 +55,7 @@ Settings madeSound(Settings settings) {
 }
 
 SettingsStore::SettingsStore(QString iniPath)
-    : m_iniPath(iniPath.isEmpty() ? standardIniPath() : std::move(iniPath)) {
+    : m_iniPath(iniPath.isEmpty() ? standardSettingsFile() : std::move(iniPath)) {
     const QSettings file(m_iniPath, QSettings::IniFormat);
     m_value = madeSound(readSettings(file));
 }

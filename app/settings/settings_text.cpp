@@ -4,6 +4,8 @@
 #include <array>
 #include <utility>
 
+#include "app/settings/settings_file.h"
+
 namespace matwright::app {
 namespace {
 
@@ -46,13 +48,6 @@ std::array<LengthKey, 5> lengthKeys(Settings& settings) {
              {"snap/reach", &settings.snap.reach},
              {"template/printer-margin", &settings.printerMargin},
              {"template/overlap", &settings.overlap}}};
-}
-
-QString textAt(const QSettings& file, const char* key) {
-    // A value with commas comes back as a list; it was one text in the file.
-    const QVariant value = file.value(QLatin1StringView(key));
-    return value.typeId() == QMetaType::QStringList ? value.toStringList().join(u',')
-                                                    : value.toString();
 }
 
 template <typename T>
@@ -106,7 +101,7 @@ Settings readSettings(const QSettings& file) {
     settings.screenPpi = textAt(file, "screen-ppi").toDouble();  // 0 where it is no number
     settings.sheetId = textAt(file, "template/sheet").toStdString();
     readFlag(file, "template/tiled", settings.templateTiled);
-    settings.libraryFolder = textAt(file, "library/folder");
+    settings.libraryFolder = chosenLibraryFolder(file);
     settings.recentFiles = file.value(QStringLiteral("recent-files")).toStringList();
     return settings;
 }

@@ -45,13 +45,13 @@ Questions::UnsavedChoice DialogQuestions::unsavedWork(const QString& name) {
     return box.clickedButton() == dont ? UnsavedChoice::DontSave : UnsavedChoice::Cancel;
 }
 
-std::optional<PageSetup> DialogQuestions::newPage(Scale scale) {
+std::optional<Questions::NewPage> DialogQuestions::newPage(Scale scale) {
     NewPageDialog dialog(scale, m_window);
     if (dialog.exec() != QDialog::Accepted) {
         return {};
     }
     const auto page = dialog.page();
-    return page ? std::optional(*page) : std::nullopt;
+    return page ? std::optional(NewPage{*page, dialog.scale()}) : std::nullopt;
 }
 
 std::optional<QString> DialogQuestions::fileToOpen(const QString& folder) {

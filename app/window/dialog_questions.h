@@ -16,7 +16,7 @@ class DialogQuestions final : public QObject, public Questions {
     void setWindow(QWidget* window) { m_window = window; }
 
     UnsavedChoice unsavedWork(const QString& name) override;
-    std::optional<PageSetup> newPage(Scale scale) override;
+    std::optional<NewPage> newPage(Scale scale) override;
     std::optional<QString> fileToOpen(const QString& folder) override;
     std::optional<QString> fileToSave(const QString& suggestion) override;
     bool mayReplace(const QString& path) override;

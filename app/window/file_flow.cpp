@@ -26,8 +26,9 @@ void FileFlow::startNew() {
         return;
     }
     Sketch sketch = blankSketch();
-    sketch.page = *page;
+    sketch.page = page->setup;
     m_document.startNew(std::move(sketch));
+    m_workplace.settings.set(withScale(m_workplace.settings.value(), page->scale));
 }
 
 void FileFlow::chooseAndOpen() {

@@ -19,8 +19,12 @@ class Questions {
     enum class UnsavedChoice { Save, DontSave, Cancel };
     virtual UnsavedChoice unsavedWork(const QString& name) = 0;
 
-    // No answer: cancelled.
-    virtual std::optional<PageSetup> newPage(Scale scale) = 0;
+    // No answer: cancelled. The scale is the one to go on in.
+    struct NewPage {
+        PageSetup setup;
+        Scale scale;
+    };
+    virtual std::optional<NewPage> newPage(Scale scale) = 0;
     virtual std::optional<QString> fileToOpen(const QString& folder) = 0;
     // May give any path; one without the sketch suffix gets it later.
     virtual std::optional<QString> fileToSave(const QString& suggestion) = 0;

@@ -32,6 +32,26 @@ bool isInMillimetres(const Sketch& sketch) {
     return metric > 0;
 }
 
+// Of the trimmers such pages are cut with; nothing where a page is measured in both or neither.
+std::optional<Length> stepOfPage(Size page) {
+    const auto isOn = [page](Length step) {
+        return page.width.isMultipleOf(step) && page.height.isMultipleOf(step);
+    };
+    if (isOn(metricStep) == isOn(inchStep)) {
+        return std::nullopt;
+    }
+    return isOn(metricStep) ? metricStep : inchStep;
+}
+
+Length ownStep(const Sketch& sketch) {
+    return isInMillimetres(sketch) ? metricStep : inchStep;
+}
+
+Length newStep(const Sketch& sketch, const PageSetup& target) {
+    const auto step = stepOfPage(target.size);
+    return step && step != stepOfPage(sketch.page.size) ? *step : ownStep(sketch);
+}
+
 double areaInsideMargins(const PageSetup& setup) {
     double area = 0;
     for (const Rect& inside : insideMargins(setup)) {
@@ -138,8 +158,15 @@ Wish wishFor(const Footprint& before, const Piece& wished, Axis axis) {
 
 std::vector<Interval> settledAlong(const Source& source, const std::vector<Piece>& wished,
                                    Axis axis, Springs::Shares shares) {
-    AxisTask task{axis,        source.pieces, source.relations, source.sketch.page, source.to, {},
-                  source.step, shares};
+    AxisTask task{axis,
+                  source.pieces,
+                  source.relations,
+                  source.sketch.page,
+                  source.to,
+                  {},
+                  source.step,
+                  shares,
+                  source.isNewMeasure ? source.step : Length()};
     for (std::size_t i = 0; i < wished.size(); ++i) {
         task.wishes.push_back(wishFor(source.pieces[i], wished[i], axis));
     }
@@ -164,15 +191,16 @@ Piece placed(const Piece& wished, const Rect& trim) {
 
 }  // namespace
 
-Source::Source(const Sketch& carried, const PageSetup& target)
+Source::Source(const Sketch& carried, const PageSetup& target, std::optional<Length> trimmerStep)
     : sketch(carried),
       to(target),
       pieces(footprints(carried)),
       relations(pieces.size() > mostRelatedPieces ? std::vector<Relation>{}
                                                   : relationsOf(pieces, carried.page)),
-      photos(photoClasses(pieces)),
       scale(scaleBetween(carried.page, target)),
-      step(isInMillimetres(carried) ? metricStep : inchStep) {}
+      step(trimmerStep.value_or(newStep(carried, target))),
+      isNewMeasure(step != ownStep(carried)),
+      photos(photoClasses(pieces, isNewMeasure ? std::optional(step) : std::nullopt)) {}
 
 Attempt attempt(const Source& source, const std::vector<PhotoChoice>& choices,
                 Springs::Shares shares) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/carry/photo_class.h"
@@ -11,17 +12,18 @@ namespace matwright::carry {
 
 // What is carried, worked out once.
 struct Source {
-    Source(const Sketch& carried, const PageSetup& target);
+    Source(const Sketch& carried, const PageSetup& target, std::optional<Length> trimmerStep);
 
     const Sketch& sketch;
     const PageSetup& to;
     std::vector<Footprint> pieces;
     std::vector<Relation> relations;
-    std::vector<PhotoClass> photos;
     // How much longer things become, judged by the areas inside the margins; 1 where that is nearly
     // so, because a design need not change for a sliver.
     double scale = 1;
-    Length step;  // 1 mm where the sketch is measured in millimetres, else 1/16 in
+    Length step;                // that sides go onto: see carriedOver()
+    bool isNewMeasure = false;  // the sketch is measured in another step
+    std::vector<PhotoClass> photos;
 };
 
 // The sketch carried with one choice of prints, and how good that is.

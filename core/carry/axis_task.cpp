@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/carry/axis_net.h"
 #include "core/measure/ticks.h"
@@ -82,6 +83,26 @@ class Rounding {
         return false;
     }
 
+    // Where the piece's other end follows by an equation (it is centred, say), a whole number of
+    // steps need not give a length on the scale: how much further that is.
+    double shiftForFollower(std::size_t line) const {
+        const std::size_t set = m_net.setOf(line);
+        const std::size_t other = m_net.setOf(line % 2 == 1 ? line + 1 : line - 1);
+        if (!m_springs.isDependent(other)) {
+            return 0;
+        }
+        const auto lengthAt = [&](double shift) {
+            std::vector<double> places = m_places;
+            places[set] += shift;
+            m_springs.followEquations(places);
+            const std::size_t low = line % 2 == 1 ? line : line - 1;
+            return m_net.placeOf(low + 1, places) - m_net.placeOf(low, places);
+        };
+        const double length = lengthAt(0);
+        const double gain = (lengthAt(m_step) - length) / m_step;
+        return std::abs(gain) < 0.5 ? 0 : (toStep(length) - length) / gain;
+    }
+
     // Any other is moved by a whole number of steps.
     bool placeAny() {
         for (std::size_t line = 1; line < m_net.lineCount(); ++line) {
@@ -90,6 +111,7 @@ class Rounding {
                 const double source = ticksOf(m_net.sourceOf(line));
                 const double moved = m_net.placeOf(line, m_places) - source;
                 m_places[set] += toStep(moved) - moved;
+                m_places[set] += shiftForFollower(line);
                 m_done[set] = true;
                 return true;
             }
@@ -117,10 +139,15 @@ std::vector<Interval> settled(const AxisTask& task) {
     // Photos that share what is no multiple of the step may differ by one.
     const Springs springs = net.springs(forcedPhotoWeight, false);
     std::vector<double> rounded;
-    for (const Length step : {task.step, task.step.scaledRounded(1, 2),
-                              task.step.scaledRounded(1, 4), Length::fromTicks(1)}) {
+    constexpr double hardly = 2;
+    const std::pair<Length, double> tries[] = {{task.step, hardly},
+                                               {task.step, hardly + ticksOf(task.mayBeShort)},
+                                               {task.step.scaledRounded(1, 2), hardly},
+                                               {task.step.scaledRounded(1, 4), hardly},
+                                               {Length::fromTicks(1), hardly}};
+    for (const auto& [step, forgiven] : tries) {
         rounded = Rounding(task, net, springs, places, step).rounded();
-        if (!springs.missesMore(rounded, places)) {
+        if (!springs.missesMore(rounded, places, forgiven)) {
             break;
         }
     }

@@ -37,11 +37,13 @@ struct AxisTask {
     std::vector<Wish> wishes;  // one a footprint
     Length step;               // of the trimmer
     Springs::Shares shares = Springs::Shares::InProportion;
+    // Of gaps and margins, where they are measured in other units than the step.
+    Length mayBeShort;
 };
 
 // The new trims. Relations are taken in the order of their kinds, each if it does not contradict
 // the earlier ones; what is left free settles like springs (springs.h) and is rounded to the step,
-// or finer where that would break a bound.
+// or finer where that would break a bound, by more than what may be short.
 std::vector<Interval> settled(const AxisTask& task);
 
 }  // namespace matwright::carry

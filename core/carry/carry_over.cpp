@@ -51,8 +51,9 @@ CarriedOver carriedCrowd(const Source& source) {
     return {std::move(scaled.sketch), std::move(gaveWay)};
 }
 
-CarriedOver carriedOnce(const Sketch& sketch, const PageSetup& target) {
-    const Source source(sketch, target);
+CarriedOver carriedOnce(const Sketch& sketch, const PageSetup& target,
+                        std::optional<Length> trimmerStep) {
+    const Source source(sketch, target, trimmerStep);
     if (source.pieces.size() > carry::mostRelatedPieces) {
         return carriedCrowd(source);
     }
@@ -85,13 +86,14 @@ PageSetup onPageSize(const PageSetup& setup, Size pageSize) {
     return result;
 }
 
-CarriedOver carriedOver(const Sketch& sketch, const PageSetup& target) {
+CarriedOver carriedOver(const Sketch& sketch, const PageSetup& target,
+                        std::optional<Length> trimmerStep) {
     if (sketch.page == target) {
         return {sketch, {}};
     }
-    CarriedOver there = carriedOnce(sketch, target);
+    CarriedOver there = carriedOnce(sketch, target, trimmerStep);
     if (there.gaveWay.empty()) {
-        const CarriedOver back = carriedOnce(there.sketch, sketch.page);
+        const CarriedOver back = carriedOnce(there.sketch, sketch.page, trimmerStep);
         if (back.sketch != sketch) {
             there.gaveWay.push_back(
                 fmt::format("Carried back to {} it would not be quite the same; keep the sketch "

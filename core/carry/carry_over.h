@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -35,14 +36,20 @@ PageSetup onPageSize(const PageSetup& setup, Size pageSize);
 // gave way, carrying the result back gives an equal sketch: this is tried, and where the way back
 // would differ (because both ways round to the trimmer's step), a sentence says that.
 //
+// Sides that change go onto the trimmer's step; cut sides of photos do too where the sketch was
+// measured in another one. Without a step it is that of the target page: 1 mm where it is measured
+// in millimetres and the sketch's page is not, 1/16 in the other way round; between pages of one
+// kind the step that the sketch is measured in.
+//
 // A single page carried to a double page lies on the left page. A double page carried to a single
 // one is squeezed onto it, its outer edges on the page's.
 //
 // Method, an axis at a time: relations that fix distances join lines into sets; those of middles
 // and equal gaps are linear equations, taken in order of rank as long as they do not contradict;
-// what is left free settles like springs within bounds, is rounded to 1/16 in (1 mm), and a search
+// what is left free settles like springs within bounds, is rounded to the step, and a search
 // over the prints keeps the best by a cost. (Constraints by rank as in A. Borning et al.,
 // "Constraint Hierarchies", Lisp and Symbolic Computation 5, 1992; cited from memory.)
-CarriedOver carriedOver(const Sketch& sketch, const PageSetup& target);
+CarriedOver carriedOver(const Sketch& sketch, const PageSetup& target,
+                        std::optional<Length> trimmerStep = {});
 
 }  // namespace matwright

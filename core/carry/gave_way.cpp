@@ -70,8 +70,10 @@ void tellTrims(const Source& source, const Attempt& attempt, Sentences& told) {
         std::erase_if(members, [&](std::size_t i) {
             const Piece& now = pieceAfter(source, attempt, i);
             // A trim that was larger than its print is cut down to it, which is told too.
-            return now.size == trimFrom(photos, *now.printSize, source.step) &&
-                   photos.print.contains(photos.trim);
+            const bool isExpected = *now.printSize == photos.print
+                                        ? now.size == photos.trim
+                                        : now.size == trimFrom(photos, *now.printSize, source.step);
+            return isExpected && photos.print.contains(photos.trim);
         });
         const auto groups =
             groupedBy(members, [&](std::size_t i) { return pieceAfter(source, attempt, i).size; });

@@ -23,10 +23,19 @@ double shapeOf(Size size) {
     return std::log(ratio(size.height, size.width));
 }
 
+// The whole print stays the whole print.
+Size keptTrim(const Piece& photo, std::optional<Length> newStep) {
+    const auto side = [&](Length trim, Length print) {
+        return newStep && trim != print
+                   ? std::clamp(trim.roundedTo(*newStep), std::min(*newStep, print),
+                                std::max(trim, print))
+                   : trim;
+    };
+    return {side(photo.size.width, photo.printSize->width),
+            side(photo.size.height, photo.printSize->height)};
+}
+
 Length sideFrom(Length trim, Length print, Length newPrint, Length step) {
-    if (print == newPrint) {
-        return std::min(trim, newPrint);
-    }
     const Length wished = newPrint.scaledRounded(trim.ticks(), print.ticks()).roundedTo(step);
     return std::clamp(wished, std::min(step, newPrint), newPrint);
 }
@@ -47,7 +56,8 @@ std::vector<Size> printsFor(const PhotoClass& photos) {
 
 }  // namespace
 
-std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces) {
+std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces,
+                                     std::optional<Length> newStep) {
     std::vector<PhotoClass> classes;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const Piece& piece = *pieces[i].piece;
@@ -58,7 +68,8 @@ std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces) {
             return c.print == *piece.printSize && c.trim == piece.size;
         });
         if (it == classes.end()) {
-            it = classes.insert(classes.end(), {*piece.printSize, piece.size, {}});
+            it = classes.insert(classes.end(),
+                                {*piece.printSize, piece.size, keptTrim(piece, newStep), {}});
         }
         it->members.push_back(i);
     }
@@ -106,8 +117,11 @@ std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Le
 }
 
 Size trimFrom(const PhotoClass& photos, Size print, Length step) {
-    return {sideFrom(photos.trim.width, photos.print.width, print.width, step),
-            sideFrom(photos.trim.height, photos.print.height, print.height, step)};
+    const auto side = [step](Length trim, Length kept, Length before, Length now) {
+        return before == now ? std::min(kept, now) : sideFrom(trim, before, now, step);
+    };
+    return {side(photos.trim.width, photos.keptTrim.width, photos.print.width, print.width),
+            side(photos.trim.height, photos.keptTrim.height, photos.print.height, print.height)};
 }
 
 }  // namespace matwright::carry

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/carry/footprint.h"
@@ -11,9 +12,12 @@ namespace matwright::carry {
 struct PhotoClass {
     Size print;
     Size trim;
+    Size keptTrim;                     // what it is with the same print again
     std::vector<std::size_t> members;  // indices of footprints
 };
-std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces);
+// Trims are kept; where `newStep` is given, their cut sides go onto that.
+std::vector<PhotoClass> photoClasses(const std::vector<Footprint>& pieces,
+                                     std::optional<Length> newStep);
 
 struct PhotoChoice {
     Size print;
@@ -27,8 +31,8 @@ struct PhotoChoice {
 // that holds it. Prints sold in whole centimetres only in place of such.
 std::vector<PhotoChoice> photoChoices(const PhotoClass& photos, double scale, Length step);
 
-// What a trim becomes that was cut from `photos.print` when it is cut from `print`: the whole
-// print, or the same share of it on the step.
+// What a trim becomes that was cut from `photos.print` when it is cut from `print`: the kept one,
+// the whole print, or the same share of it on the step.
 Size trimFrom(const PhotoClass& photos, Size print, Length step);
 
 }  // namespace matwright::carry

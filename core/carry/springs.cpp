@@ -189,12 +189,12 @@ bool Springs::updateActive(const std::vector<double>& places, std::vector<bool>&
     return changed;
 }
 
-bool Springs::missesMore(const std::vector<double>& places,
-                         const std::vector<double>& settled) const {
+bool Springs::missesMore(const std::vector<double>& places, const std::vector<double>& settled,
+                         double forgiven) const {
     return std::ranges::any_of(m_bounds, [&](const Bound& bound) {
         const double missed = bound.least - lengthOf(bound.stretch, places);
         const double before = bound.least - lengthOf(bound.stretch, settled);
-        return missed > std::max(before, 0.0) + 2;
+        return missed > std::max(before, 0.0) + forgiven;
     });
 }
 

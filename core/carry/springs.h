@@ -52,8 +52,9 @@ class Springs {
 
     // The places at rest.
     std::vector<double> settle() const;
-    // Whether some bound is missed at `places` by more than at `settled` and a tick or two.
-    bool missesMore(const std::vector<double>& places, const std::vector<double>& settled) const;
+    // Whether some bound is missed at `places` by more than at `settled` and `forgiven` ticks.
+    bool missesMore(const std::vector<double>& places, const std::vector<double>& settled,
+                    double forgiven) const;
     // Whether the equations say where the point is once others are known.
     bool isDependent(std::size_t point) const { return m_pivotRow[point] != none; }
     // The dependent points worked out anew from the others.

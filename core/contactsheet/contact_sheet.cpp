@@ -108,6 +108,20 @@ Drawing contactSheet(const ContactSheetOptions& options, std::span<const Contact
     return drawing;
 }
 
+std::vector<Drawing> contactSheets(const ContactSheetOptions& options,
+                                   std::span<const ContactEntry> entries) {
+    const std::size_t perSheet = contactGrid(options).perSheet();
+    const std::size_t count = contactSheetCount(options, entries.size());
+    std::vector<Drawing> sheets;
+    sheets.reserve(count);
+    for (std::size_t number = 1; number <= count; ++number) {
+        const std::size_t first = (number - 1) * perSheet;
+        const auto on = entries.subspan(first, std::min(perSheet, entries.size() - first));
+        sheets.push_back(contactSheet(options, on, number, count));
+    }
+    return sheets;
+}
+
 std::string fitted(const std::string& text, Length room, Length height, bool bold) {
     if (textWidthBound(text, height, bold) <= room) {
         return text;

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <span>
 #include <string>
+#include <vector>
 
 #include "core/drawing/drawing.h"
 #include "core/sketch/sketch.h"
@@ -47,6 +48,10 @@ std::size_t contactSheetCount(const ContactSheetOptions& options, std::size_t sk
 // middle.
 Drawing contactSheet(const ContactSheetOptions& options, std::span<const ContactEntry> entries,
                      std::size_t sheetNumber, std::size_t sheetCount);
+
+// All sheets of them, one after the other.
+std::vector<Drawing> contactSheets(const ContactSheetOptions& options,
+                                   std::span<const ContactEntry> entries);
 
 // The longest beginning of `text` that fits into `room` when set so, with "…" behind where
 // something was left out; by textWidthBound(), so never wider. Empty where not even the "…" fits.

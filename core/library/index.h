@@ -38,7 +38,8 @@ struct IndexUpdate {
     // By path, one a path: files that are no readable sketches, links in circles, … A file that
     // cannot be read is no entry of the holdings. Told at every update as long as it is so.
     std::vector<LibraryProblem> problems;
-    IndexProgress progress;  // at the end
+    std::vector<std::string> folders;  // by path, empty ones too; without the library itself
+    IndexProgress progress;            // at the end
     bool cancelled =
         false;           // then `holdings` is what is known so far; the next update goes on there
     double seconds = 0;  // the whole update

@@ -10,7 +10,7 @@ namespace matwright {
 
 // What the tables of the index file hold and how rows are packed. Raised whenever one of these (or
 // the facts, labels or traits in them) changes; an index of another version is not read.
-inline constexpr int indexFileVersion = 1;
+inline constexpr int indexFileVersion = 2;
 
 // A row of the index file: a checksum over the path and the rest, then the rest packed. The readers
 // are false for bytes that are not what the writers gave for this path.

@@ -2,6 +2,7 @@
 #include "core/library/index_update.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/library/holdings_builder.h"
 #include "core/library/index_families.h"
@@ -61,6 +62,7 @@ IndexUpdate IndexUpdateRun::run() {
         save();
     }
     update.problems = problems();
+    update.folders = std::move(m_scan.folders);
     update.cancelled = m_options.stop.stop_requested();
     update.progress = m_progress;
     update.indexTrouble = m_file.trouble();

@@ -104,8 +104,8 @@ std::string_view stemOf(std::string_view path) {
 
 std::string shownSketchName(std::string_view ownName, std::string_view path) {
     const std::string_view stem = stemOf(path);
-    const bool isNumbered = withoutNumber(stem) == ownName;
-    return std::string(ownName.empty() || isNumbered ? stem : ownName);
+    const std::string_view number = stem.substr(withoutNumber(stem).size());
+    return ownName.empty() ? std::string(stem) : std::string(ownName).append(number);
 }
 
 Result<std::string> checkedName(std::string_view typed) {

@@ -23,8 +23,8 @@ inline constexpr std::size_t maxFileNameBytes = 255;
 bool hasSketchSuffix(std::string_view path);
 // The last part of the path without the suffix of sketch files.
 std::string_view stemOf(std::string_view path);
-// The name to show for a sketch in the file `path`: its own, or the file's where it has none. Where
-// the file's is that name with a number behind, the number is shown too.
+// The name to show for a sketch in the file `path`: its own, or the file's where it has none. The
+// number behind a file's name, " (2)" of a copy, is shown behind its own name too.
 std::string shownSketchName(std::string_view ownName, std::string_view path);
 
 // What a person typed as a name, without spaces at its ends. Errors, all BadText with the name as

@@ -13,8 +13,9 @@ void BatchRun::addSketch(const std::string& name, const Sketch& sketch) {
 int BatchRun::run(const std::vector<std::string>& arguments) {
     std::ostringstream results;
     std::ostringstream complaints;
-    BatchPorts ports{disk ? *disk : files,         results,       complaints,
-                     [this] { ++paintingStarts; }, libraryFolder, cacheFolder};
+    BatchPorts ports{
+        disk ? *disk : files, results,     complaints,     [this] { ++paintingStarts; },
+        libraryFolder,        cacheFolder, libraryIsChosen};
     const int code = runBatch(arguments, ports);
     out = results.str();
     err = complaints.str();

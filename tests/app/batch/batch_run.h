@@ -17,6 +17,7 @@ struct BatchRun {
     // Where a person's own library and its index are; on the disk.
     std::filesystem::path libraryFolder;
     std::filesystem::path cacheFolder;
+    bool libraryIsChosen = false;
     FileStore* disk = nullptr;  // used instead of `files` where there is one
     std::string out;
     std::string err;

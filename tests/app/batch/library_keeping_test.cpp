@@ -42,6 +42,16 @@ TEST(LibraryImport, BringsFilesInAndMakesThePersonsOwnLibrary) {
     EXPECT_EQ(batch.paths(), (Words{"beach.sketch.svg"}));
 }
 
+TEST(LibraryImport, MakesNoFolderThatWasChosenAndIsNotThere) {
+    Arrivals batch;
+    batch.libraryIsChosen = true;
+    std::filesystem::remove_all(batch.libraryFolder);
+    EXPECT_EQ(batch.library({"import", batch.at("beach.sketch.svg")}), InputRefused);
+    EXPECT_TRUE(has(batch.err, "The folder that you chose for your library is not there."))
+        << batch.err;
+    EXPECT_FALSE(std::filesystem::exists(batch.libraryFolder));
+}
+
 TEST(LibraryImport, TakesNothingTwice) {
     Arrivals batch;
     batch.keep("2026/mine.sketch.svg", pageOf("Beach", {}));

@@ -44,5 +44,24 @@ TEST(RulerTest, ThePointerMarkRepaintsAndTheExtentIsDrawn) {
     EXPECT_EQ(plain, ruler.grab().toImage());
 }
 
+TEST(RulerTest, CountsFromTheLeftEdgeOfEachPage) {
+    constexpr int pixelsPerInch = 96;
+    constexpr int secondPage = 600;  // 6 1/4 in
+    Ruler ruler(Qt::Horizontal);
+    ruler.resize(secondPage + 500, Ruler::thickness());
+    ruler.setView(Viewport(pixelsPerInch / double(Length::ticksPerInch), {0, 0}),
+                  Scale::SixteenthInch);
+    const QImage onePage = ruler.grab().toImage();
+    ruler.setPages({Length(), Length::inches(6, 1, 4)});
+    const QImage twoPages = ruler.grab().toImage();
+    const auto part = [](const QImage& image, int from, int to) {
+        return image.copy(from, 0, to - from, image.height());
+    };
+    // Without the half of the 0 that reaches over the edge.
+    EXPECT_EQ(part(twoPages, secondPage + 40, secondPage + 440), part(onePage, 40, 440));
+    EXPECT_EQ(part(twoPages, 0, secondPage - 100), part(onePage, 0, secondPage - 100));
+    EXPECT_NE(twoPages, onePage);
+}
+
 }  // namespace
 }  // namespace matwright::app

@@ -20,6 +20,7 @@ namespace matwright::app {
 class ScriptedAsks final : public LibraryAsks {
   public:
     std::optional<QString> nameAnswer;
+    std::optional<QString> moveAnswer;
     QStringList filesAnswer;
     std::optional<QString> folderAnswer;
     std::optional<QString> libraryAnswer;
@@ -28,16 +29,18 @@ class ScriptedAsks final : public LibraryAsks {
     QStringList told;
 
     std::optional<QString> newName(const QString&) override { return nameAnswer; }
+    std::optional<QString> folderToMoveTo(const QStringList&) override { return moveAnswer; }
     QStringList filesToAdd() override { return filesAnswer; }
     std::optional<QString> folderToAdd() override { return folderAnswer; }
     std::optional<QString> libraryFolder(const QString&) override { return libraryAnswer; }
     std::optional<QString> zipFile(const QString&) override { return fileAnswer; }
     std::optional<QString> pdfFile(const QString&) override { return fileAnswer; }
-    std::optional<Sketch> carriedOver(const Sketch& sketch) override {
+    std::optional<Sketch> carriedOver(const Sketch& sketch, Length trimmerStep) override {
         if (!carryAnswer) {
             return {};
         }
-        return matwright::carriedOver(sketch, onPageSize(sketch.page, *carryAnswer)).sketch;
+        return matwright::carriedOver(sketch, onPageSize(sketch.page, *carryAnswer), trimmerStep)
+            .sketch;
     }
     void list(const QString& headline, const QStringList& lines) override {
         told << headline + u'\n' + lines.join(u'\n');

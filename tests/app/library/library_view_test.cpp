@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <QLineEdit>
+#include <set>
 
 #include "core/carry/turned_sketch.h"
 #include "tests/app/library/library_fixture.h"
@@ -50,6 +51,27 @@ TEST_F(LibraryTest, ShowsByItselfWhatOthersPutIntoTheFolder) {
     EXPECT_TRUE(waitForCount(4));
     QFile::remove(inLibrary("Beach.sketch.svg"));
     EXPECT_TRUE(waitForCount(3));
+}
+
+TEST_F(LibraryTest, ShowsAtOnceWhatOthersPutIntoANewEmptySubFolder) {
+    putThree();
+    view();
+    QDir().mkpath(inLibrary("empty"));
+    // Until the new folder was seen; nothing changes on the wall by it.
+    QTest::qWait(1'500);
+    put("empty/Later.sketch.svg", sketchOf("Later", 3));
+    EXPECT_TRUE(waitForCount(4));
+}
+
+TEST_F(LibraryTest, FindsSketchesWithoutPhotosToo) {
+    putThree();
+    put("Words.sketch.svg", sketchOf("Words", 0));
+    view();
+    view().filters().photoChoice(0).click();
+    EXPECT_EQ(found(), 1u);
+    view().filters().photoChoice(2).click();
+    EXPECT_EQ(view().finder().query().photos, (PhotoCountFilter{2, false}));
+    EXPECT_EQ(found(), 1u);
 }
 
 TEST_F(LibraryTest, KeepsTheSelectionWhenOthersComeAndGo) {
@@ -107,64 +129,17 @@ TEST_F(LibraryTest, OpensTheFileItself) {
     EXPECT_EQ(host.opened, QStringList{inLibrary("winter/Snow.sketch.svg")});
 }
 
-TEST_F(LibraryTest, TagsAndMarksAllThatAreSelected) {
+TEST_F(LibraryTest, GivesEveryCommandOfTheMenuALetterOfItsOwn) {
     putThree();
-    view();
-    select({"Beach.sketch.svg", "Garden.sketch.svg"});
-    QLineEdit& typed = view().details().tags().typed();
-    QTest::keyClicks(&typed, QStringLiteral("sun"));
-    QTest::keyClick(&typed, Qt::Key_Return);
-    view().actions().favourite->trigger();
-    EXPECT_TRUE(waitFor([this] {
-        return entry("Beach.sketch.svg").labels.favourite &&
-               entry("Garden.sketch.svg").labels.tags == std::vector<std::string>{"sun"};
-    }));
-    EXPECT_TRUE(entry("winter/Snow.sketch.svg").labels.tags.empty());
-    EXPECT_EQ(view().details().tags().tags(), QStringList{QStringLiteral("sun")});
-}
-
-TEST_F(LibraryTest, RenamesAndSelectsTheRenamed) {
-    putThree();
-    view();
-    select({"Garden.sketch.svg"});
-    asks.nameAnswer = QStringLiteral("Roses");
-    view().actions().rename->trigger();
-    ASSERT_TRUE(waitFor([this] { return QFile::exists(inLibrary("Roses.sketch.svg")); }));
-    EXPECT_TRUE(waitFor([this] {
-        return view().wall().selectedPaths() == std::vector<std::string>{"Roses.sketch.svg"};
-    }));
-    EXPECT_EQ(entry("Roses.sketch.svg").facts.name, "Roses");
-}
-
-TEST_F(LibraryTest, MovesToTheTrashAndBringsBack) {
-    putThree();
-    view();
-    select({"Beach.sketch.svg", "Garden.sketch.svg"});
-    view().actions().trash->trigger();
-    ASSERT_TRUE(waitForCount(1));
-    EXPECT_TRUE(waitFor([this] { return view().undoButton().isVisible(); }));
-    EXPECT_EQ(view().news(), QStringLiteral("2 sketches moved to the trash."));
-    view().undoButton().click();
-    EXPECT_TRUE(waitForCount(3));
-    EXPECT_FALSE(view().undoButton().isVisible());
-}
-
-TEST_F(LibraryTest, TakesDroppedFilesAndSaysWhatWasNotUsed) {
-    putThree();
-    view();
-    DiskFileStore store;
-    ASSERT_TRUE(saveSketch(store, toPath(at("New.sketch.svg")), sketchOf("New", 5)));
-    QFile broken(at("Broken.sketch.svg"));
-    ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
-    broken.write("<svg");
-    broken.close();
-    emit view().wall().filesDropped(
-        {QUrl::fromLocalFile(at("New.sketch.svg")), QUrl::fromLocalFile(at("Broken.sketch.svg"))});
-    ASSERT_TRUE(waitForCount(4));
-    EXPECT_TRUE(waitFor([this] { return !asks.told.isEmpty(); }));
-    EXPECT_TRUE(asks.told.join(u' ').contains(QStringLiteral("Broken")));
-    EXPECT_TRUE(QFile::exists(at("New.sketch.svg")));
-    EXPECT_FALSE(QFile::exists(inLibrary("Broken.sketch.svg")));
+    std::set<QString> letters;
+    for (const QAction* command : view().actions().inMenu()) {
+        if (!command->isSeparator()) {
+            const QString letter = QKeySequence::mnemonic(command->text()).toString();
+            EXPECT_FALSE(letter.isEmpty()) << command->text().toStdString();
+            EXPECT_TRUE(letters.insert(letter).second) << command->text().toStdString();
+        }
+    }
+    EXPECT_GT(letters.size(), 15u);
 }
 
 TEST_F(LibraryTest, NamesAFileThatCannotBeReadOnce) {
@@ -178,36 +153,6 @@ TEST_F(LibraryTest, NamesAFileThatCannotBeReadOnce) {
     ASSERT_EQ(asks.told.size(), 1);
     EXPECT_EQ(asks.told[0].count(QStringLiteral("Broken")), 1);
     EXPECT_EQ(view().finder().holdings()->size(), 3u);
-}
-
-TEST_F(LibraryTest, ExportsAZipAndAContactSheet) {
-    putThree();
-    view();
-    select({"Beach.sketch.svg", "Garden.sketch.svg"});
-    asks.fileAnswer = at("out.zip");
-    view().actions().exportZip->trigger();
-    EXPECT_TRUE(waitFor([this] { return view().news().contains(QStringLiteral("out.zip")); }));
-    EXPECT_TRUE(QFile::exists(at("out.zip")));
-    asks.fileAnswer = at("out.pdf");
-    view().actions().contactSheet->trigger();
-    ASSERT_TRUE(waitFor([this] { return view().news().contains(QStringLiteral("out.pdf")); }));
-    QFile pdf(at("out.pdf"));
-    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
-}
-
-TEST_F(LibraryTest, MakesTheStandardFolderAndPutsTheStartersInUndoably) {
-    m_isStandard = true;
-    m_starters = at("starters");
-    ASSERT_TRUE(QDir().mkpath(m_starters));
-    DiskFileStore store;
-    ASSERT_TRUE(saveSketch(store, toPath(at("starters/One.sketch.svg")), sketchOf("One", 1)));
-    ASSERT_TRUE(waitForCount(1));
-    EXPECT_TRUE(QFile::exists(at("standard/Starters/One.sketch.svg")));
-    ASSERT_TRUE(waitFor([this] { return view().undoButton().isVisible(); }));
-    view().undoButton().click();
-    ASSERT_TRUE(waitForCount(0));
-    EXPECT_TRUE(view().notice().text().contains(QStringLiteral("No sketches here yet")));
 }
 
 TEST_F(LibraryTest, SaysThatAChosenFolderIsNotThereAndShowsItWhenItComesBack) {

@@ -71,7 +71,7 @@ class SilentAsks final : public app::LibraryAsks {
     std::optional<QString> libraryFolder(const QString&) override { return {}; }
     std::optional<QString> zipFile(const QString&) override { return {}; }
     std::optional<QString> pdfFile(const QString&) override { return {}; }
-    std::optional<Sketch> carriedOver(const Sketch&) override { return {}; }
+    std::optional<Sketch> carriedOver(const Sketch&, Length) override { return {}; }
     void list(const QString&, const QStringList&) override {}
     void tell(const QString&, const QString&) override {}
 };

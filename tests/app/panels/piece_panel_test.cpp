@@ -1,46 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include "app/panels/piece_panel.h"
-
 #include <QAbstractButton>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
-#include <QPushButton>
-#include <QTableView>
 
 #include "app/panels/angle_field.h"
 #include "app/panels/piece_changes.h"
 #include "app/panels/text_field.h"
-#include "tests/app/panels/panel_bench.h"
+#include "tests/app/panels/piece_panel_bench.h"
 
 namespace matwright::app {
 namespace {
-
-class PiecePanelTest : public PanelBench {
-  protected:
-    PiecePanelTest() : panel(session, settings) { show(panel, {320, 1100}); }
-
-    void select(std::initializer_list<std::uint32_t> ids) {
-        Session::Selection selection;
-        for (const std::uint32_t id : ids) {
-            selection.insert(PieceId{id});
-        }
-        session.select(selection);
-    }
-    LengthField* length(const char* name) { return control<LengthField>(panel, name); }
-    void click(const char* text) {
-        auto* button = labelled<QPushButton>(panel, text);
-        ASSERT_NE(button, nullptr) << text;
-        QTest::mouseClick(button, Qt::LeftButton);
-    }
-    void choose(const char* combo, const QString& entry) {
-        auto* box = control<QComboBox>(panel, combo);
-        ASSERT_NE(box, nullptr) << combo;
-        PanelBench::choose(box, box->findText(entry));
-    }
-
-    PiecePanel panel;
-};
 
 TEST_F(PiecePanelTest, SaysWhatToSelectWhenNothingIs) {
     EXPECT_NE(labelled<QLabel>(panel, "Nothing selected"), nullptr);
@@ -111,94 +81,6 @@ TEST_F(PiecePanelTest, KeepsTheRatioOnRequest) {
     EXPECT_EQ(piece(1).size, inchSize(8, 12));
 }
 
-TEST_F(PiecePanelTest, OneClickAddsAMatToFourPhotoSlotsInOneUndoStep) {
-    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(3, 4)), photoSlot(inchSize(3, 4)),
-          photoSlot(inchSize(3, 4))});
-    const Sketch before = session.sketch();
-    session.selectAll();
-    click("Add mat to 4 photo slots");
-    for (std::uint32_t id = 1; id <= 4; ++id) {
-        EXPECT_EQ(piece(id).mats, (std::vector<Mat>{{inches(0, 1, 8), std::nullopt, {}}}));
-    }
-    EXPECT_EQ(undoSteps(), 1);
-    session.undoStack().undo();
-    EXPECT_EQ(session.sketch(), before);
-}
-
-TEST_F(PiecePanelTest, ShowsTheSizeOfEachMat) {
-    fill({photoSlot(inchSize(4, 6))});
-    select({1});
-    click("Add mat");
-    EXPECT_NE(labelled<QLabel>(panel, "First mat: 4 1/4 × 6 1/4 in"), nullptr);
-    click("Add second mat");
-    EXPECT_NE(labelled<QLabel>(panel, "Second mat: 4 1/2 × 6 1/2 in"), nullptr);
-    EXPECT_EQ(piece(1).mats.size(), maxMats);
-    EXPECT_FALSE(labelled<QPushButton>(panel, "Two mats is the most")->isEnabled());
-}
-
-TEST_F(PiecePanelTest, EditsOneMatAndTakesItOff) {
-    fill({photoSlot(inchSize(4, 6))});
-    select({1});
-    click("Add mat");
-    type(length("Border"), "1/4");
-    EXPECT_EQ(piece(1).mats[0].border, inches(0, 1, 4));
-    EXPECT_EQ(length("Bottom border"), nullptr);
-    QTest::mouseClick(labelled<QCheckBox>(panel, "Bottom border differs"), Qt::LeftButton, {},
-                      {8, 12});
-    EXPECT_TRUE(piece(1).mats[0].bottomBorder.has_value());
-    type(length("Bottom border"), "1");
-    EXPECT_EQ(piece(1).mats[0].bottomBorder, inches(1));
-    auto* paper = control<TextField>(panel, "Paper: First mat");
-    ASSERT_NE(paper, nullptr);
-    QTest::keyClicks(paper, QStringLiteral("navy"));
-    EXPECT_EQ(piece(1).mats[0].paper, "navy");
-    click("Remove");
-    EXPECT_TRUE(piece(1).mats.empty());
-}
-
-TEST_F(PiecePanelTest, AnotherPrintBringsAnUntrimmedSlotToItsSize) {
-    fill({photoSlot(inchSize(6, 4))});
-    select({1});
-    choose("Print size", QStringLiteral("7 × 5 in"));
-    EXPECT_EQ(piece(1).printSize, inchSize(7, 5)) << "sizes are offered as the slot lies";
-    EXPECT_EQ(piece(1).size, inchSize(7, 5));
-    EXPECT_EQ(undoSteps(), 1);
-}
-
-TEST_F(PiecePanelTest, SlotsOfDifferentPrintsHaveTheWholePrintInCommon) {
-    Piece trimmed = photoSlot(inchSize(5, 7));
-    trimmed.size = inchSize(5, 5);
-    fill({photoSlot(inchSize(4, 6)), trimmed});
-    session.selectAll();
-    auto* box = control<QComboBox>(panel, "Trim to");
-    ASSERT_NE(box, nullptr);
-    EXPECT_EQ(box->currentIndex(), -1);
-    choose("Trim to", QStringLiteral("Whole print"));
-    EXPECT_EQ(piece(2).size, inchSize(5, 7));
-    EXPECT_EQ(box->currentText(), QStringLiteral("Whole print"));
-}
-
-TEST_F(PiecePanelTest, TrimsToACommonSizeAndBack) {
-    fill({photoSlot(inchSize(3, 4))});
-    select({1});
-    choose("Trim to", QStringLiteral("3 × 3 in"));
-    EXPECT_EQ(piece(1).size, inchSize(3, 3));
-    EXPECT_EQ(piece(1).printSize, inchSize(3, 4));
-    click("Trim to whole print");
-    EXPECT_EQ(piece(1).size, inchSize(3, 4));
-}
-
-TEST_F(PiecePanelTest, TakesACustomPrintSize) {
-    fill({photoSlot(inchSize(4, 6))});
-    select({1});
-    EXPECT_EQ(length("Print width"), nullptr);
-    choose("Print size", QStringLiteral("Custom…"));
-    EXPECT_EQ(undoSteps(), 0) << "asking for the fields changes nothing";
-    type(length("Print width"), "4 1/2");
-    EXPECT_EQ(piece(1).printSize, (Size{inches(4, 1, 2), inches(6)}));
-    EXPECT_NE(length("Print width"), nullptr) << "the size is not in the catalogue";
-}
-
 TEST_F(PiecePanelTest, ShowsThatPiecesDifferAndSetsAllAtOnce) {
     fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(3, 4))});
     session.selectAll();
@@ -232,40 +114,6 @@ TEST_F(PiecePanelTest, LocksAndThenLeavesThePieceInPlace) {
     type(length("From left edge"), "3");
     EXPECT_EQ(piece(1).place.x, Length());
     EXPECT_EQ(piece(2).place.x, inches(3));
-}
-
-TEST_F(PiecePanelTest, SaysSoWhenATypedSizeChangesThePrint) {
-    const char* told = "Print size is now 5 × 7 in.";
-    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(4, 6))});
-    select({1});
-    type(length("Width"), "3 3/4");
-    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "still cut from the same print";
-    type(length("Width"), "4 3/4");
-    ASSERT_EQ(piece(1).printSize, inchSize(5, 7));
-    EXPECT_NE(labelled<QLabel>(panel, told), nullptr);
-    select({2});
-    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "it was about the other slot";
-    choose("Print size", QString::fromUtf8("5 × 7 in"));
-    ASSERT_EQ(piece(2).printSize, inchSize(5, 7));
-    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr) << "that was asked for";
-}
-
-TEST_F(PiecePanelTest, SaysHowMuchAMatLeavesWhereThatIsLessThanTheGutter) {
-    const char* leaves = "The mat leaves 1/8 in to its neighbour; the gutter is 1/4 in.";
-    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(4, 6), {inches(4, 1, 4), {}})});
-    select({1});
-    EXPECT_EQ(labelled<QLabel>(panel, leaves), nullptr);
-    click("Add mat");
-    EXPECT_NE(labelled<QLabel>(panel, leaves), nullptr);
-    select({1, 2});
-    click("Add mat to 2 photo slots");
-    EXPECT_NE(labelled<QLabel>(panel, "The mat and a neighbour overlap by 1/8 in."), nullptr);
-    session.undoStack().undo();
-    EXPECT_NE(labelled<QLabel>(panel, leaves), nullptr);
-    select({1});
-    type(length("Border"), "1/4");
-    EXPECT_NE(labelled<QLabel>(panel, "The mat touches its neighbour; the gutter is 1/4 in."),
-              nullptr);
 }
 
 TEST_F(PiecePanelTest, OnADoublePageLeftCountsFromThePageThePieceLiesOn) {
@@ -306,63 +154,6 @@ TEST_F(PiecePanelTest, AWordTypedIsOneUndo) {
     EXPECT_EQ(undoSteps(), 1);
     session.undoStack().undo();
     EXPECT_EQ(name->text(), QString());
-}
-
-TEST_F(PiecePanelTest, ChangesTheShapeAndItsRadius) {
-    fill({block(inchSize(4, 2))});
-    select({1});
-    choose("Shape", QStringLiteral("Rounded corners"));
-    type(length("Corner radius"), "1/4");
-    EXPECT_EQ(piece(1).shape, Shape(RoundedRectangleShape{inches(0, 1, 4)}));
-    choose("Shape", QStringLiteral("Circle or oval"));
-    EXPECT_EQ(piece(1).shape, Shape(OvalShape{}));
-    EXPECT_EQ(length("Corner radius"), nullptr);
-}
-
-class PolygonPanelTest : public PiecePanelTest {
-  protected:
-    PolygonPanelTest() {
-        fill({block(inchSize(4, 2))});
-        select({1});
-        choose("Shape", QStringLiteral("Polygon"));
-        table = control<QTableView>(panel, "Corners");
-    }
-    std::vector<Point> corners() const { return std::get<PolygonShape>(piece(1).shape).corners; }
-    void set(int row, int column, const char* text) {
-        table->model()->setData(table->model()->index(row, column), QLatin1String(text));
-    }
-    QTableView* table;
-};
-
-TEST_F(PolygonPanelTest, MovesACornerByTyping) {
-    ASSERT_EQ(corners().size(), 6U);
-    set(0, 0, "1/2");
-    EXPECT_EQ(corners()[0], (Point{inches(0, 1, 2), Length()}));
-}
-
-TEST_F(PolygonPanelTest, AddsAndRemovesCorners) {
-    table->setCurrentIndex(table->model()->index(0, 0));
-    click("Add corner");
-    ASSERT_EQ(corners().size(), 7U) << "halfway on a straight side is a corner too";
-    table->setCurrentIndex(table->model()->index(1, 0));
-    click("Remove corner");
-    EXPECT_EQ(corners().size(), 6U);
-}
-
-TEST_F(PolygonPanelTest, SaysWhyACornerIsRefusedAndKeepsThePolygon) {
-    const std::vector<Point> before = corners();
-    for (const char* text : {"5", "abc"}) {  // outside the box; no length
-        set(0, 0, text);
-        EXPECT_EQ(corners(), before) << text;
-        bool told = false;
-        for (const QLabel* label : panel.findChildren<QLabel*>()) {
-            told |= label->isVisible() &&
-                    (label->text().contains(QStringLiteral("corner")) ||
-                     label->text().contains(QStringLiteral("abc"))) &&
-                    label->text().endsWith(QLatin1Char('.'));
-        }
-        EXPECT_TRUE(told) << text;
-    }
 }
 
 TEST_F(PiecePanelTest, TabGoesDownThePanel) {

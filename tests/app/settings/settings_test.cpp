@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+#include "app/settings/settings_file.h"
+
 namespace matwright::app {
 namespace {
 
@@ -153,6 +155,17 @@ TEST(WithScale, TakesTheTrimmersUsualStepAlongAndKeepsOneThatWasChosen) {
     EXPECT_EQ(settings.trimmerStep, Length::inches(0, 1, 16));
     settings.trimmerStep = Length::inches(0, 1, 32);
     EXPECT_EQ(withScale(settings, Scale::WholeMillimetre).trimmerStep, Length::inches(0, 1, 32));
+}
+
+TEST_F(SettingsFile, TellsTheChosenLibraryWithoutAWindow) {
+    EXPECT_EQ(chosenLibraryFolder(path()), "");
+    for (const char* folder : {"/home/ann/Sketches", "/media/a, b; c/Mes idées"}) {
+        SettingsStore store(path());
+        Settings settings = store.value();
+        settings.libraryFolder = QString::fromUtf8(folder);
+        store.set(settings);
+        EXPECT_EQ(chosenLibraryFolder(path()), folder);
+    }
 }
 
 }  // namespace

@@ -1,48 +1,29 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
-#include <QAbstractButton>
 #include <QActionGroup>
 #include <QApplication>
 #include <QClipboard>
 #include <QDialog>
 #include <QGuiApplication>
-#include <QLabel>
 #include <QLineEdit>
-#include <QMenu>
-#include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QTest>
 #include <algorithm>
-#include <map>
 #include <set>
 
 #include "app/canvas/page_view.h"
 #include "app/canvas/ruler.h"
-#include "app/panels/page_panel.h"
 #include "app/panels/piece_panel.h"
-#include "tests/app/window/window_fixture.h"
+#include "tests/app/window/undoable.h"
 
 namespace matwright::app {
 namespace {
 
-class Actions : public WindowTest {
+class Actions : public UndoableTest {
   protected:
-    // Triggers the action, expects `check` to hold and one undo step to take it back.
-    template <typename Check>
-    void expectUndoable(const char* name, Check check) {
-        const Sketch before = sketch();
-        trigger(name);
-        EXPECT_TRUE(check()) << name;
-        EXPECT_NE(sketch(), before) << name;
-        trigger(("Undo " + session().undoStack().undoText().toStdString()).c_str());
-        EXPECT_EQ(sketch(), before) << name;
-    }
     Length left(std::size_t i) const { return trimBounds(piece(i)).left(); }
-    Length right(std::size_t i) const { return trimBounds(piece(i)).right(); }
-    Length top(std::size_t i) const { return trimBounds(piece(i)).top(); }
-    Length bottom(std::size_t i) const { return trimBounds(piece(i)).bottom(); }
 };
 
 TEST_F(Actions, UndoAndRedoNameTheirStep) {
@@ -136,66 +117,6 @@ TEST_F(Actions, SelectsAllAndNothing) {
     EXPECT_TRUE(session().selection().empty());
     trigger("Select all");
     EXPECT_EQ(session().selection().size(), 2u);
-}
-
-TEST_F(Actions, AlignsOnAllSixLines) {
-    add({block(1, 1, 2, 1), block(4, 5, 3, 2)});
-    expectUndoable("Left edges", [&] { return left(0) == left(1); });
-    expectUndoable("Right edges", [&] { return right(0) == right(1); });
-    expectUndoable("Centres across", [&] { return left(0) + right(0) == left(1) + right(1); });
-    expectUndoable("Top edges", [&] { return top(0) == top(1); });
-    expectUndoable("Bottom edges", [&] { return bottom(0) == bottom(1); });
-    expectUndoable("Centres down", [&] { return top(0) + bottom(0) == top(1) + bottom(1); });
-}
-
-TEST_F(Actions, SpreadsEvenlyAndByTheGutter) {
-    add({block(0, 0, 1, 1), block(2, 3, 1, 1), block(8, 9, 1, 1)});
-    expectUndoable("Evenly across", [&] { return left(1) - right(0) == left(2) - right(1); });
-    expectUndoable("Evenly down", [&] { return top(1) - bottom(0) == top(2) - bottom(1); });
-    const Length gutter = sketch().page.gutter;
-    expectUndoable("By the gutter across", [&] { return left(1) - right(0) == gutter; });
-    expectUndoable("By the gutter down", [&] { return top(2) - bottom(1) == gutter; });
-}
-
-TEST_F(Actions, NeedAsManyPiecesAsTheyWorkOn) {
-    EXPECT_FALSE(action("Left edges").isEnabled());
-    add({block(0, 0)});
-    EXPECT_TRUE(action("Left edges").isEnabled());
-    EXPECT_FALSE(action("By the gutter across").isEnabled());
-    add({block(3, 3)});
-    session().selectAll();
-    EXPECT_TRUE(action("By the gutter across").isEnabled());
-    EXPECT_FALSE(action("Evenly across").isEnabled());
-}
-
-TEST_F(Actions, MirrorsAndTurns) {
-    add({block(1, 1, 2, 1), block(4, 5, 3, 2)});
-    const Length first = left(0);
-    expectUndoable("Mirror left to right", [&] { return right(1) - left(1) + first == right(1); });
-    expectUndoable("Mirror top to bottom", [&] { return top(1) == Length::inches(1); });
-    expectUndoable("Quarter turn", [&] {
-        return trimBounds(piece(0)).size() == Size{Length::inches(1), Length::inches(2)};
-    });
-}
-
-TEST_F(Actions, ChangesTheOrder) {
-    add({block(1, 1), block(2, 2), block(3, 3)});
-    const auto order = sketch().order;
-    session().select({order[0]});
-    expectUndoable("To the front", [&] { return sketch().order.back() == order[0]; });
-    expectUndoable("Forward", [&] { return sketch().order[1] == order[0]; });
-    session().select({order[2]});
-    expectUndoable("Backward", [&] { return sketch().order[1] == order[2]; });
-    expectUndoable("To the back", [&] { return sketch().order.front() == order[2]; });
-}
-
-TEST_F(Actions, LocksAndUnlocks) {
-    add({block(1, 1)});
-    expectUndoable("Lock", [&] { return piece(0).locked; });
-    trigger("Lock");
-    trigger("Lock");
-    EXPECT_TRUE(says().contains(QStringLiteral("Nothing to change")));
-    expectUndoable("Unlock", [&] { return !piece(0).locked; });
 }
 
 TEST_F(Actions, ZoomsAndFits) {
@@ -345,80 +266,6 @@ TEST_F(Actions, SayWhereThePartForTemplatesIsMissing) {
     EXPECT_EQ(bare.findChild<QDialog*>(), nullptr);
     ASSERT_TRUE(questions.wasAsked(QStringLiteral("tell Templates cannot be made: ")));
     EXPECT_TRUE(questions.asked.constLast().contains(QStringLiteral("Install Matwright again")));
-}
-
-void collect(const QMenu& menu, std::vector<const QMenu*>& out) {
-    out.push_back(&menu);
-    for (const QAction* entry : menu.actions()) {
-        if (entry->menu()) {
-            collect(*entry->menu(), out);
-        }
-    }
-}
-
-std::vector<const QMenu*> allMenus(const QMenuBar& bar) {
-    std::vector<const QMenu*> menus;
-    for (const QAction* top : bar.actions()) {
-        collect(*top->menu(), menus);
-    }
-    return menus;
-}
-
-QString mnemonic(const QAction& entry) {
-    return QKeySequence::mnemonic(entry.text()).toString();
-}
-
-TEST_F(Actions, HaveShortcutsOfTheirOwn) {
-    std::map<QString, QString> owners;
-    for (const QMenu* menu : allMenus(*window.menuBar())) {
-        for (const QAction* entry : menu->actions()) {
-            for (const QKeySequence& keys : entry->shortcuts()) {
-                const auto [at, isNew] = owners.emplace(keys.toString(), entry->text());
-                EXPECT_TRUE(isNew || at->second == entry->text())
-                    << keys.toString().toStdString() << " of " << entry->text().toStdString();
-            }
-        }
-    }
-    EXPECT_GT(owners.size(), 25u);
-}
-
-TEST_F(Actions, ShareNoLetterOfTheMenuBarWithThePanels) {
-    window.show();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return window.findChild<PagePanel*>() != nullptr; }));
-    std::set<QString> tops;
-    for (const QAction* top : window.menuBar()->actions()) {
-        tops.insert(mnemonic(*top));
-    }
-    int letters = 0;
-    const auto expectFree = [&](const QString& text) {
-        const QString letter = QKeySequence::mnemonic(text).toString();
-        letters += letter.isEmpty() ? 0 : 1;
-        EXPECT_FALSE(tops.contains(letter)) << text.toStdString();
-    };
-    for (const QLabel* label : window.findChildren<QLabel*>()) {
-        expectFree(label->buddy() ? label->text() : QString());
-    }
-    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
-        expectFree(button->text());
-    }
-    EXPECT_GT(letters, 5);
-}
-
-TEST_F(Actions, CanAllBeReachedThroughTheMenusWithTheKeyboard) {
-    std::set<QString> tops;
-    for (const QAction* top : window.menuBar()->actions()) {
-        EXPECT_TRUE(tops.insert(mnemonic(*top)).second) << top->text().toStdString();
-    }
-    EXPECT_FALSE(tops.contains(QString()));
-    for (const QMenu* menu : allMenus(*window.menuBar())) {
-        std::set<QString> seen;
-        for (const QAction* entry : menu->actions()) {
-            if (!entry->isSeparator()) {
-                EXPECT_FALSE(mnemonic(*entry).isEmpty()) << entry->text().toStdString();
-                EXPECT_TRUE(seen.insert(mnemonic(*entry)).second) << entry->text().toStdString();
-            }
-        }
-    }
 }
 
 }  // namespace

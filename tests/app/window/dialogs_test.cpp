@@ -61,6 +61,33 @@ TEST_F(NewPage, TakesACustomSizeAsItIsTyped) {
     EXPECT_EQ(dialog.page()->size, (Size{Length::inches(9, 1, 2), Length::millimetres(200)}));
 }
 
+TEST_F(NewPage, OffersMillimetresForAPageThatIsMeasuredInThem) {
+    auto& millimetres = *dialog.findChildren<QCheckBox*>().at(1);
+    EXPECT_FALSE(millimetres.isVisible());
+    sizes().setCurrentText(QStringLiteral("A4 upright"));
+    EXPECT_TRUE(millimetres.isVisible());
+    EXPECT_EQ(dialog.scale(), Scale::WholeMillimetre);
+    EXPECT_EQ(field(0).text(), QStringLiteral("210 mm"));
+    ASSERT_TRUE(dialog.page());
+    EXPECT_EQ(dialog.page()->margins, Margins::all(Length::millimetres(13)));
+    EXPECT_EQ(dialog.page()->gutter, Length::millimetres(6));
+    millimetres.click();
+    EXPECT_EQ(dialog.scale(), Scale::SixteenthInch);
+    EXPECT_EQ(dialog.page()->margins, blankSketch().page.margins);
+    millimetres.click();
+    sizes().setCurrentIndex(0);
+    EXPECT_EQ(dialog.scale(), Scale::SixteenthInch);
+}
+
+TEST(NewPageInMillimetres, OnlyOffersInchesForAnInchPage) {
+    NewPageDialog dialog(Scale::HalfMillimetre, nullptr);
+    dialog.show();
+    EXPECT_TRUE(dialog.findChildren<QCheckBox*>().at(1)->isVisible());
+    EXPECT_EQ(dialog.scale(), Scale::HalfMillimetre);
+    dialog.findChildren<QCheckBox*>().at(1)->click();
+    EXPECT_EQ(dialog.scale(), Scale::SixteenthInch);
+}
+
 TEST_F(NewPage, EnterCreates) {
     QTest::keyClick(&dialog, Qt::Key_Return);
     EXPECT_EQ(dialog.result(), QDialog::Accepted);

@@ -52,6 +52,14 @@ TEST_F(FileFlowTest, StartsANewSketchOnTheChosenPage) {
     EXPECT_FALSE(questions.wasAsked(QStringLiteral("unsaved")));
 }
 
+TEST_F(FileFlowTest, GoesOnInTheUnitsChosenWithTheNewPage) {
+    questions.pageAnswer = PageSetup();
+    questions.scaleAnswer = Scale::WholeMillimetre;
+    trigger("New");
+    EXPECT_EQ(settings.value().scale, Scale::WholeMillimetre);
+    EXPECT_EQ(settings.value().trimmerStep, Length::millimetres(1));
+}
+
 TEST_F(FileFlowTest, AsksBeforeUnsavedWorkIsGivenUp) {
     add({block(1, 1)});
     EXPECT_TRUE(window.isWindowModified());

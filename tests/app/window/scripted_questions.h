@@ -13,6 +13,7 @@ class ScriptedQuestions final : public Questions {
   public:
     UnsavedChoice unsavedAnswer = UnsavedChoice::Cancel;
     std::optional<PageSetup> pageAnswer;
+    std::optional<Scale> scaleAnswer;  // with the page; none: as it was
     std::optional<QString> openAnswer;
     std::optional<QString> saveAnswer;
     bool replaceAnswer = false;
@@ -24,8 +25,9 @@ class ScriptedQuestions final : public Questions {
     UnsavedChoice unsavedWork(const QString& name) override {
         return note(QStringLiteral("unsaved ") + name, unsavedAnswer);
     }
-    std::optional<PageSetup> newPage(Scale) override {
-        return note(QStringLiteral("page"), pageAnswer);
+    std::optional<NewPage> newPage(Scale scale) override {
+        const auto page = note(QStringLiteral("page"), pageAnswer);
+        return page ? std::optional(NewPage{*page, scaleAnswer.value_or(scale)}) : std::nullopt;
     }
     std::optional<QString> fileToOpen(const QString&) override {
         return note(QStringLiteral("open"), openAnswer);

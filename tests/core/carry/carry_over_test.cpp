@@ -154,6 +154,44 @@ TEST(CarryOver, aPrintThatIsNotInTheCatalogueStaysAndIsTold) {
     EXPECT_TRUE(toldBy(done).contains("no usual size")) << toldBy(done);
 }
 
+// On 9x12: a strip from edge to edge, a block in the middle and a photo that is cut.
+Sketch measuredInInches() {
+    Piece cut = photo({in(1), in(5, 11)}, {in(4), in(6)});
+    cut.size = {in(3, 7), in(5, 3)};
+    Sketch sketch = sketchOf({other(PieceKind::Strip, {{in(0), in(9)}, {in(4, 3), in(5, 3)}}),
+                              other(PieceKind::Block, {{in(1), in(8)}, {in(1), in(3, 9)}}), cut});
+    sketch.page = page("9x12");
+    return sketch;
+}
+
+// All but the strip's width, which is the page's.
+void expectSidesOn(const CarriedOver& carried, Length step) {
+    EXPECT_TRUE(pieceOf(carried, 1).size.height.isMultipleOf(step));
+    for (const std::uint32_t id : {2U, 3U}) {
+        EXPECT_TRUE(pieceOf(carried, id).size.width.isMultipleOf(step)) << id;
+        EXPECT_TRUE(pieceOf(carried, id).size.height.isMultipleOf(step)) << id;
+    }
+}
+
+TEST(CarryOver, sidesGoOntoTheStepOfThePageTheyAreCarriedTo) {
+    const CarriedOver metric = carriedOver(measuredInInches(), page("a4"));
+    expectSidesOn(metric, Length::millimetres(1));
+    EXPECT_TRUE(toldBy(metric).contains("is trimmed to 87 × 132 mm")) << toldBy(metric);
+    expectSidesOn(carriedOver(metric.sketch, page("8.5x11")), in(0, 1));
+    // Between pages of one kind the sketch keeps its own measure.
+    expectSidesOn(carriedOver(measuredInInches(), page("8.5x11")), in(0, 1));
+    expectSidesOn(carriedOver(metric.sketch, page("a4-lying")), Length::millimetres(1));
+}
+
+TEST(CarryOver, theTrimmersStepIsTheLastWord) {
+    expectSidesOn(carriedOver(measuredInInches(), page("8.5x11"), Length::millimetres(1)),
+                  Length::millimetres(1));
+    expectSidesOn(carriedOver(measuredInInches(), page("8.5x11"), in(0, 2)), in(0, 2));
+    const CarriedOver sixteenths = carriedOver(measuredInInches(), page("a4"), in(0, 1));
+    expectSidesOn(sixteenths, in(0, 1));
+    EXPECT_EQ(pieceOf(sixteenths, 3).size, (Size{in(3, 7), in(5, 3)}));
+}
+
 TEST(CarryOver, anglesAndTextsAndLocksStay) {
     const Sketch start = exampleSketches().back().sketch;
     const CarriedOver done = carriedOver(start, page("8x8"));

@@ -179,5 +179,17 @@ TEST(ContactSheet, TakesNoMoreEntriesThanItHasCells) {
     EXPECT_EQ(std::ranges::count(texts, "a", &TextItem::text), static_cast<int>(perSheet));
 }
 
+TEST(ContactSheets, AreAllSheetsOfTheSketches) {
+    const ContactSheetOptions options;
+    const std::size_t perSheet = contactGrid(options).perSheet();
+    const std::vector<ContactEntry> entries(perSheet + 1, entryOf("a", blankSketch()));
+    const std::vector<Drawing> sheets = contactSheets(options, entries);
+    ASSERT_EQ(sheets.size(), 2u);
+    EXPECT_EQ(svgText(sheets[0]),
+              svgText(contactSheet(options, std::span(entries).first(perSheet), 1, 2)));
+    EXPECT_EQ(svgText(sheets[1]), svgText(contactSheet(options, std::span(entries).last(1), 2, 2)));
+    EXPECT_EQ(contactSheets(options, {}).size(), 1u);
+}
+
 }  // namespace
 }  // namespace matwright

@@ -70,6 +70,15 @@ TEST_F(Index, OfAnEmptyFolderIsEmpty) {
     EXPECT_EQ(update.indexTrouble, "");
 }
 
+TEST_F(Index, NamesAllFoldersThoseWithoutSketchesToo) {
+    put("winter/snow/a.sketch.svg", named("a"));
+    fs::create_directories(library() / "empty");
+    LibraryIndex index(library(), cache());
+    const IndexUpdate update = index.update();
+    EXPECT_EQ(update.folders, (Names{"empty", "winter", "winter/snow"}));
+    EXPECT_EQ(update.holdings->folders(), (Names{"winter", "winter/snow"}));
+}
+
 TEST_F(Index, KnowsTheFactsOfEverySketchInTheFolder) {
     test::writeGeneratedLibrary(library(), seed, 30);
     LibraryIndex index(library(), cache());

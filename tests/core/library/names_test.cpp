@@ -60,6 +60,7 @@ TEST(Names, ShownAreTheSketchsOwnWithTheNumberOfTheFile) {
     EXPECT_EQ(shownSketchName("Harbour day", "2026/Harbour day.sketch.svg"), "Harbour day");
     EXPECT_EQ(shownSketchName("Harbour day", "Harbour day (2).sketch.svg"), "Harbour day (2)");
     EXPECT_EQ(shownSketchName("Harbour day", "a17.sketch.svg"), "Harbour day");
+    EXPECT_EQ(shownSketchName("Harbour day", "2026/a17 (3).sketch.svg"), "Harbour day (3)");
     EXPECT_EQ(shownSketchName("", "2026/a17.sketch.svg"), "a17");
 }
 
