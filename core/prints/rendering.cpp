@@ -49,8 +49,8 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
         return std::unexpected(*fault);
     }
     const PixelPlaces places = placesOf(print, options);
-    const PhotoView view{print.crop, print.window, print.from, print.to,
-                         places.window, places.picture};
+    const PhotoView view{print.crop, print.window,  print.from,
+                         print.to,   places.window, places.picture};
     Result<Raster> picture = photoPixels(photo.path, view, stop);
     if (!picture) {
         return picture;
