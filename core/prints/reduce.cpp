@@ -11,9 +11,9 @@ using vips::VImage;
 
 namespace {
 
-constexpr double goodEnough = 0.02;
+constexpr double goodEnough = 0.04;
 constexpr int kernelReach = 3;  // pixels of the result: neighbours beyond the part count as well
-constexpr int mostSkipped = 28;
+constexpr int mostSkipped = 70;
 
 AxisCut tried(const Stretch& stretch, int before, int after) {
     const double scale = stretch.scale();

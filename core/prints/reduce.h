@@ -26,7 +26,7 @@ struct AxisCut {
     int skipped = 0;
     double error = 0;  // how far the grid is off, in pixels of the picture
 };
-// For a scale of 1 or more. The error stays below 0.02 except where the scale is (nearly) a ratio
+// For a scale of 1 or more. The error stays below 0.04 except where the scale is (nearly) a ratio
 // of small numbers; then it is at most a quarter of a pixel (half a pixel at scale 1).
 AxisCut cutFor(const Stretch& stretch);
 
