@@ -1,27 +1,34 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <filesystem>
+#include <cstdio>
+#include <cstdlib>
+#include <memory>
 #include <string>
-#include <vector>
 
 namespace matwright::test {
 
-// Programs of others that some checks compare with.
+// Whether a program of that name can be run here.
+inline bool hasTool(const std::string& name) {
+    // NOLINTNEXTLINE(bugprone-command-processor): fixed names from the tests themselves
+    return std::system(("command -v " + name + " >/dev/null 2>&1").c_str()) == 0;
+}
 
-// Whether a program of that name is on the PATH.
-bool isInstalled(const std::string& tool);
-
-struct ToolRun {
-    int code = -1;              // what it answered; -1 where it could not be started or was killed
-    std::string output;         // of standard output
-    double seconds = 0;         // from its start to its end
-    double cpuSeconds = 0;      // of all its threads
-    std::size_t peakBytes = 0;  // the most memory it had at one time
-};
-// Runs a program to its end, with `arguments` as they are (no shell), its complaints thrown away.
-// `folder` is where it works; empty: where this program does.
-ToolRun runTool(const std::vector<std::string>& arguments,
-                const std::filesystem::path& folder = {});
+// What a shell command prints; its errors go nowhere.
+inline std::string outputOf(const std::string& command) {
+    // NOLINTNEXTLINE(bugprone-command-processor)
+    const std::unique_ptr<std::FILE, int (*)(std::FILE*)> pipe(
+        ::popen((command + " 2>/dev/null").c_str(), "r"), ::pclose);
+    std::string output;
+    char piece[4096];
+    while (pipe) {
+        const std::size_t count = std::fread(piece, 1, sizeof piece, pipe.get());
+        if (count == 0) {
+            break;
+        }
+        output.append(piece, count);
+    }
+    return output;
+}
 
 }  // namespace matwright::test

@@ -12,7 +12,8 @@
 
 #include "core/prints/on_all_cores.h"
 #include "core/prints/rendering.h"
-#include "tests/support/made_photo.h"
+#include "tests/support/busy_photo.h"
+#include "tests/support/tool_run.h"
 #include "tests/support/outside_tool.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/support/timed_bar.h"
@@ -126,11 +127,11 @@ bool tell(const char* what, double figure, double bar, bool isMost) {
 
 bool measureGang(const std::string& program) {
     const test::TemporaryFolder place;
-    test::writeMadePhoto(place / "a.jpg", {4032, 3024}, seed);
-    test::writeMadePhoto(place / "b.jpg", {4032, 3024}, seed + 1);
+    test::writeBusyPhoto(place / "a.jpg", {4032, 3024}, seed);
+    test::writeBusyPhoto(place / "b.jpg", {4032, 3024}, seed + 1);
     std::vector<Job> jobs{{{program, "a.jpg", "b.jpg", "ours.jpg"}}};
-    const bool hasVips = test::isInstalled("vips") && test::isInstalled("vipsthumbnail");
-    const bool hasMagick = test::isInstalled("convert");
+    const bool hasVips = test::hasTool("vips") && test::hasTool("vipsthumbnail");
+    const bool hasMagick = test::hasTool("convert");
     if (hasVips) {
         jobs.push_back(vipsJob);
     }
@@ -189,7 +190,7 @@ bool measureBatch() {
     for (std::size_t i = 0; i < photos.size(); ++i) {
         const auto name = "photo " + std::to_string(i) + ".jpg";
         photos[i].path =
-            test::writeMadePhoto(place / name, {1512, 1134}, seed + static_cast<std::uint32_t>(i));
+            test::writeBusyPhoto(place / name, {1512, 1134}, seed + static_cast<std::uint32_t>(i));
     }
     double best = 0;
     for (int attempt = 0; attempt < 3 && best < barOfCores; ++attempt) {

@@ -8,7 +8,7 @@
 
 #include "core/photo/photo_source.h"
 #include "core/prints/photo_view.h"
-#include "tests/support/made_photo.h"
+#include "tests/support/busy_photo.h"
 #include "tests/support/temporary_folder.h"
 
 namespace matwright {
@@ -63,7 +63,7 @@ class Rendering : public testing::Test {
 };
 
 TEST_F(Rendering, EqualsTheDecodedPhotoWhereSizesAgree) {
-    const Photo photo = written(test::madePhoto({600, 900}, 7));
+    const Photo photo = written(test::busyPhoto({600, 900}, 7));
     Print print = printOf({in(2), in(3)});
     const auto rendered = renderPrint(print, photo, {});
     const auto decoded = decodePhoto(photo.path, 0);
@@ -83,7 +83,7 @@ TEST_F(Rendering, EqualsTheDecodedPhotoWhereSizesAgree) {
 }
 
 TEST_F(Rendering, KeepsTheBorderWhite) {
-    const Photo photo = written(test::madePhoto({600, 900}, 7));
+    const Photo photo = written(test::busyPhoto({600, 900}, 7));
     Print print = printOf({in(2), in(3)});
     print.border = pixels(30);
     print.window = {in(2) - pixels(60), in(3) - pixels(60)};
@@ -139,7 +139,7 @@ TEST_F(Rendering, StraightensClockwise) {
 }
 
 TEST_F(Rendering, ShowsTwoPartsThatMeetWithoutASeam) {
-    const Photo photo = written(test::madePhoto({2400, 1600}, 3));
+    const Photo photo = written(test::busyPhoto({2400, 1600}, 3));
     const auto whole = renderPrint(printOf({in(3), in(2)}), photo, {});
     Print left = printOf({in(1), in(2)});
     left.window = {in(3), in(2)};
@@ -186,7 +186,7 @@ TEST_F(Rendering, SaysWhyAPhotoCannotBePrinted) {
     ASSERT_FALSE(gone);
     EXPECT_EQ(gone.error().code, ErrorCode::NotFound);
 
-    const std::string whole = smallJpeg(test::madePhoto({600, 900}, 7), 95);
+    const std::string whole = smallJpeg(test::busyPhoto({600, 900}, 7), 95);
     photo.path = place / "short.jpg";
     test::writeFile(photo.path, whole.substr(0, whole.size() / 2));
     const auto damaged = renderPrint(printOf({in(2), in(3)}), photo, {});
@@ -206,7 +206,7 @@ TEST_F(Rendering, RefusesPixelsNobodyPrints) {
 }
 
 TEST_F(Rendering, StopsWhenAsked) {
-    const Photo photo = written(test::madePhoto({1200, 900}, 7));
+    const Photo photo = written(test::busyPhoto({1200, 900}, 7));
     std::stop_source source;
     source.request_stop();
     const auto stopped = renderPrint(printOf({in(3), in(2)}), photo, {}, source.get_token());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tests/support/made_photo.h"
+#include "tests/support/busy_photo.h"
 
 #include <algorithm>
 #include <cmath>
@@ -37,7 +37,7 @@ std::uint8_t held(float value) {
 
 }  // namespace
 
-Raster madePhoto(PixelSize size, std::uint32_t seed) {
+Raster busyPhoto(PixelSize size, std::uint32_t seed) {
     std::mt19937 random(seed);
     const auto across = waveTable(size.width, random);
     const auto down = waveTable(size.height, random);
@@ -62,9 +62,9 @@ Raster madePhoto(PixelSize size, std::uint32_t seed) {
     return raster;
 }
 
-std::filesystem::path writeMadePhoto(const std::filesystem::path& file, PixelSize size,
+std::filesystem::path writeBusyPhoto(const std::filesystem::path& file, PixelSize size,
                                      std::uint32_t seed, int quality) {
-    writeFile(file, smallJpeg(madePhoto(size, seed), quality));
+    writeFile(file, smallJpeg(busyPhoto(size, seed), quality));
     return file;
 }
 

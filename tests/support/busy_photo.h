@@ -10,10 +10,10 @@ namespace matwright::test {
 
 // A picture as busy as a photo: waves of all lengths, hard edges, soft gradients and a little
 // noise, in colours. Equal arguments give equal pixels.
-Raster madePhoto(PixelSize size, std::uint32_t seed);
+Raster busyPhoto(PixelSize size, std::uint32_t seed);
 
 // The same as a JPEG file without metadata, and where it lies.
-std::filesystem::path writeMadePhoto(const std::filesystem::path& file, PixelSize size,
+std::filesystem::path writeBusyPhoto(const std::filesystem::path& file, PixelSize size,
                                      std::uint32_t seed, int quality = 92);
 
 }  // namespace matwright::test

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tests/support/outside_tool.h"
+#include "tests/support/tool_run.h"
 
 #include <fcntl.h>
 #include <sys/resource.h>
@@ -8,8 +8,6 @@
 
 #include <array>
 #include <chrono>
-#include <cstdlib>
-#include <sstream>
 
 namespace matwright::test {
 
@@ -47,17 +45,6 @@ std::string allFrom(int file) {
 }
 
 }  // namespace
-
-bool isInstalled(const std::string& tool) {
-    const char* path = std::getenv("PATH");
-    std::istringstream folders(path ? path : "");
-    for (std::string folder; std::getline(folders, folder, ':');) {
-        if (::access((folder + "/" + tool).c_str(), X_OK) == 0) {
-            return true;
-        }
-    }
-    return false;
-}
 
 ToolRun runTool(const std::vector<std::string>& arguments, const std::filesystem::path& folder) {
     using Clock = std::chrono::steady_clock;
