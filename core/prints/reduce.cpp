@@ -13,7 +13,7 @@ namespace {
 
 constexpr double goodEnough = 0.04;
 constexpr int kernelReach = 3;  // pixels of the result: neighbours beyond the part count as well
-constexpr int mostSkipped = 70;
+constexpr int mostSkipped = 140;
 
 AxisCut tried(const Stretch& stretch, int before, int after) {
     const double scale = stretch.scale();

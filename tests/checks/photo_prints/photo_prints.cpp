@@ -13,10 +13,10 @@
 #include "core/prints/on_all_cores.h"
 #include "core/prints/rendering.h"
 #include "tests/support/busy_photo.h"
-#include "tests/support/tool_run.h"
 #include "tests/support/outside_tool.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/support/timed_bar.h"
+#include "tests/support/tool_run.h"
 
 namespace {
 

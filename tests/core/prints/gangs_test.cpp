@@ -67,8 +67,12 @@ TEST(SimpleGangs, PairNothingOntoSheetsThatSmallPrintersDoNotTake) {
 }
 
 TEST(SimpleGangs, HaveEveryPrintOnce) {
-    const auto prints = printsOn({threeByFour, {in(2), in(2)}, threeByFour.turned(), threeByFour,
-                                  {in(5), in(7)}, {in(2), in(2)}});
+    const auto prints = printsOn({threeByFour,
+                                  {in(2), in(2)},
+                                  threeByFour.turned(),
+                                  threeByFour,
+                                  {in(5), in(7)},
+                                  {in(2), in(2)}});
     std::vector<int> times(prints.size(), 0);
     for (const Gang& gang : simpleGangs(prints)) {
         for (const Gang::Place& place : gang.places) {

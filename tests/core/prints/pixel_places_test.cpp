@@ -20,8 +20,8 @@ Print plainPrint(Size paper) {
 }
 
 TEST(PixelPlaces, HaveThePixelsOfThePrintSizesAt300Ppi) {
-    // 300 pixels to every inch: Macalester College, photo guidelines ("divide pixel width and height
-    // by 300"); 4x6, Letter and 12x12 as Qt's QPageSize::sizePixels(300) has them too.
+    // 300 pixels to every inch: Macalester College, photo guidelines ("divide pixel width and
+    // height by 300"); 4x6, Letter and 12x12 as Qt's QPageSize::sizePixels(300) has them too.
     const Length half = Length::inches(0, 1, 2);
     EXPECT_EQ(pixelsOf({in(3) + half, in(5)}, 300), (PixelSize{1050, 1500}));
     EXPECT_EQ(pixelsOf({in(4), in(4)}, 300), (PixelSize{1200, 1200}));

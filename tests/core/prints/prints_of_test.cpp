@@ -40,9 +40,9 @@ Making makingWith(const std::vector<Rect>& boxes, bool doublePage, Length foldGa
 }
 
 TEST(PrintsOf, GiveOnePrintASlotFromBottomToTop) {
-    Making making = makingWith({Rect::at({in(1), in(1)}, {in(4), in(6)}),
-                                Rect::at({in(6), in(1)}, {in(3), in(4)})},
-                               false);
+    Making making = makingWith(
+        {Rect::at({in(1), in(1)}, {in(4), in(6)}), Rect::at({in(6), in(1)}, {in(3), in(4)})},
+        false);
     making.sketch.pieces.at(making.sketch.order[1]).name = "Focal photo";
     const std::vector<Print> prints = printsOf(making, {});
     ASSERT_EQ(prints.size(), 2U);
@@ -86,8 +86,7 @@ TEST(PrintsOf, TakeTheWhiteBorderFromTheWindow) {
 
 TEST(PrintsOf, PartASlotAcrossTheFoldIntoTwoThatMeet) {
     // 8 x 5 from 2 in left of the fold on: 2 in and 6 in with no gap between the pages.
-    const Making making =
-        makingWith({Rect::at({in(10), in(3)}, {in(8), in(5)})}, true, Length());
+    const Making making = makingWith({Rect::at({in(10), in(3)}, {in(8), in(5)})}, true, Length());
     const std::vector<Print> prints = printsOf(making, {});
     ASSERT_EQ(prints.size(), 2U);
     EXPECT_EQ(prints[0].paper, (Size{in(2), in(5)}));

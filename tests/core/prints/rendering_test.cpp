@@ -40,9 +40,9 @@ Raster halves(PixelSize size) {
     Raster raster{size, std::vector<std::uint8_t>(3 * static_cast<std::size_t>(size.count()), 255)};
     for (int y = 0; y < size.height; ++y) {
         for (int x = 0; x < size.width / 2; ++x) {
-            const auto pixel = 3 * (static_cast<std::size_t>(y) *
-                                        static_cast<std::size_t>(size.width) +
-                                    static_cast<std::size_t>(x));
+            const auto pixel =
+                3 * (static_cast<std::size_t>(y) * static_cast<std::size_t>(size.width) +
+                     static_cast<std::size_t>(x));
             raster.pixels[pixel] = 0;
             raster.pixels[pixel + 1] = 0;
         }

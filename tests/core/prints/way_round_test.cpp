@@ -7,8 +7,8 @@ namespace matwright {
 
 namespace {
 
-// Where the stored picture's first row and first column are seen, by tiff:Orientation of Adobe's XMP
-// documents: 1 top/left, 2 top/right, 3 bottom/right, 4 bottom/left, 5 left/top, 6 right/top,
+// Where the stored picture's first row and first column are seen, by tiff:Orientation of Adobe's
+// XMP documents: 1 top/left, 2 top/right, 3 bottom/right, 4 bottom/left, 5 left/top, 6 right/top,
 // 7 right/bottom, 8 left/bottom. So this is where its first pixel is seen in a picture shown 2 wide
 // and 3 high, or lying.
 struct Corner {
@@ -46,8 +46,7 @@ TEST(WayRound, TurnsPixelsAsItTurnsParts) {
             const vips::VImage shown = turned(way, picture);
             for (int y = 0; y < stored.height; ++y) {
                 for (int x = 0; x < stored.width; ++x) {
-                    const PixelPart there =
-                        shownPart(way, {double(x), double(y), 1, 1}, stored);
+                    const PixelPart there = shownPart(way, {double(x), double(y), 1, 1}, stored);
                     EXPECT_EQ(shown(static_cast<int>(there.left), static_cast<int>(there.top))[0],
                               pixels[static_cast<std::size_t>(y * stored.width + x)])
                         << orientation << " " << quarters;
