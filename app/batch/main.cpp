@@ -4,7 +4,9 @@
 #include <memory>
 
 #include "app/batch/command_line.h"
+#include "app/batch/photo_part.h"
 #include "app/folders/personal_folders.h"
+#include "app/parts/parts.h"
 #include "app/settings/settings_file.h"
 
 namespace {
@@ -15,6 +17,15 @@ void quieten(QtMsgType type, const QMessageLogContext& context, const QString& m
         std::cerr << "matwright-batch: " << qFormatLogMessage(type, context, message).toStdString()
                   << '\n';
     }
+}
+
+matwright::Result<matwright::app::PhotoCommands*> openPhotoCommands() {
+    using namespace matwright::app;
+    const auto part = openPart<PhotoPart>(standardPartsFolder(), QStringLiteral("photo-commands"));
+    if (!part) {
+        return std::unexpected(part.error());
+    }
+    return &(*part)->commands();
 }
 
 }  // namespace
@@ -38,7 +49,8 @@ int main(int argc, char** argv) {
         startPainting,
         chosen.empty() ? matwright::app::personalLibraryFolder() : chosen,
         matwright::app::personalCacheFolder(),
-        !chosen.empty()};
+        !chosen.empty(),
+        openPhotoCommands};
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const int code = matwright::app::runBatch(arguments, ports);
     if (!std::cout.flush()) {

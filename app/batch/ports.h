@@ -19,6 +19,8 @@ enum ExitCode {
     CouldNotWrite = 4,  // the result could not be made or written
 };
 
+class PhotoCommands;  // photo_commands.h
+
 // The world around a command; a test gives its own.
 struct BatchPorts {
     FileStore& files;
@@ -31,6 +33,8 @@ struct BatchPorts {
     // The person chose that folder in the window. It may lie on a drive that is not connected, so
     // it is never made anew.
     bool libraryIsChosen = false;
+    // The commands that read photos, from their part; opened when one of them is called.
+    std::function<Result<PhotoCommands*>()> photoCommands = {};
 };
 
 // One sentence on `err`; `where` may be empty and is shown printable.
