@@ -7,9 +7,9 @@
 #include <string_view>
 #include <vector>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 #include "core/sketch/sketch.h"
 
 namespace matwright {
