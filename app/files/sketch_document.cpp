@@ -5,7 +5,8 @@
 #include <QFileInfo>
 #include <utility>
 
-#include "app/files/paths.h"
+#include "app/files/page_bytes.h"
+#include "core/making/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -31,10 +32,19 @@ SketchDocument::SketchDocument(Session& session, FileStore& store, QObject* pare
     : QObject(parent), m_session(session), m_store(store) {}
 
 QString SketchDocument::shownName() const {
-    return m_path.isEmpty() ? tr("Untitled") : sketchNameOf(m_path);
+    return m_path.isEmpty() ? tr("Untitled") : documentNameOf(m_path);
+}
+
+DocumentKind SketchDocument::kind() const {
+    return m_session.work().isEmpty() ? kindOfPath(m_path) : DocumentKind::Page;
+}
+
+bool SketchDocument::needsName() const {
+    return m_path.isEmpty() || kind() != kindOfPath(m_path);
 }
 
 void SketchDocument::startNew(Sketch sketch) {
+    m_kept.clear();
     m_session.reset(std::move(sketch));
     belongTo({}, {});
 }
@@ -66,11 +76,14 @@ Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
     if (!bytes) {
         return std::unexpected(bytes.error());
     }
-    auto loaded = readSketch(*bytes);
+    auto loaded = readPage(*bytes);
     if (!loaded) {
         return std::unexpected(inFile(loaded.error(), path));
     }
-    m_session.reset(std::move(loaded->sketch));
+    m_kept.take(loaded->making, loaded->making.work.placements.empty()
+                                    ? std::map<PieceId, std::string>()
+                                    : smallPicturesIn(*bytes));
+    m_session.reset(std::move(loaded->making));
     return Loaded{toStringList(loaded->warnings), contentKeyOf(*bytes)};
 }
 
@@ -87,14 +100,31 @@ Result<SavedSketch> SketchDocument::saveAs(const QString& path) {
     return saveOver(absolute, there ? std::optional(contentKeyOf(*there)) : std::nullopt);
 }
 
+// A page too large with its pictures is kept without them.
+Result<std::string> SketchDocument::bytesFor(DocumentKind kind,
+                                             std::map<PieceId, std::string>& pictures) {
+    const Making& making = m_session.making();
+    if (kind == DocumentKind::Sketch) {
+        return savableBytes(making.sketch);
+    }
+    for (const auto& entry : making.work.placements) {
+        std::string jpeg = m_pictures ? m_pictures(entry.first) : std::string();
+        pictures[entry.first] =
+            jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
+    }
+    return savablePage(making, pictures);
+}
+
 Result<SavedSketch> SketchDocument::saveOver(const QString& path,
                                              std::optional<ContentKey> content) {
-    const auto bytes = savableBytes(m_session.sketch());
+    std::map<PieceId, std::string> pictures;
+    const auto bytes = bytesFor(kind(), pictures);
     if (!bytes) {
         return std::unexpected(inFile(bytes.error(), path));
     }
     auto saved = saveKeepingBoth(m_store, toPath(path), content, *bytes);
     if (saved) {
+        m_kept.take(m_session.making(), std::move(pictures));
         m_session.setClean();
         belongTo(QFile::decodeName(saved->path.c_str()), saved->content);
     }

@@ -6,7 +6,7 @@
 #include <atomic>
 #include <optional>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 
 namespace matwright::app {
 

@@ -14,7 +14,7 @@
 #include <vector>
 
 #include "app/library/thumbnail_files.h"
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 
 namespace matwright::app {
 

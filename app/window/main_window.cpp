@@ -295,6 +295,9 @@ void MainWindow::showContextMenu(QPoint globalPos) {
 void MainWindow::showTitle() {
     // "[*]" is where Qt puts the mark of unsaved work; in a file's name it stands doubled.
     QString name = m_work.document.shownName();
+    if (m_work.document.kind() == DocumentKind::Page) {
+        name = tr("%1 (page)").arg(name);
+    }
     name.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"));
     setWindowTitle(name + QStringLiteral("[*]"));
     setWindowModified(!m_work.session.isClean());

@@ -22,7 +22,8 @@ class Questions {
     // No answer: cancelled.
     virtual std::optional<PageSetup> newPage(Scale scale) = 0;
     virtual std::optional<QString> fileToOpen(const QString& folder) = 0;
-    // May give any path; one without the sketch suffix gets it later.
+    // The suggestion's suffix tells whether a sketch or a page is saved. May give any path; one
+    // without that suffix gets it later.
     virtual std::optional<QString> fileToSave(const QString& suggestion) = 0;
     // A file of that name exists, and the person was not asked about it yet.
     virtual bool mayReplace(const QString& path) = 0;

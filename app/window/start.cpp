@@ -43,7 +43,8 @@ void describe(QCommandLineParser& parser) {
     parser.addOption(leaveOption());
     parser.addOption(checkPartsOption());
     parser.addPositionalArgument(QStringLiteral("sketch"),
-                                 QStringLiteral("A sketch file (.sketch.svg) to open."),
+                                 QStringLiteral("A sketch (.sketch.svg) or a page in the making (.page.svg) to "
+                                                "open."),
                                  QStringLiteral("[sketch]"));
 }
 

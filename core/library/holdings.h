@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/library/facts.h"
 #include "core/library/labels.h"
 

@@ -5,7 +5,7 @@
 #include <memory>
 #include <optional>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/library/holdings.h"
 
 namespace matwright {

@@ -7,7 +7,7 @@
 #include <optional>
 #include <system_error>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/library/holdings_snapshot.h"
 #include "core/library/index_file.h"
 #include "core/library/index_row_text.h"

@@ -6,7 +6,7 @@
 #include <map>
 #include <string>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/library/folder_scan.h"
 #include "core/library/label_record.h"
 

@@ -5,9 +5,9 @@
 #include <string>
 #include <string_view>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 #include "core/library/labels.h"
 #include "core/library/trash.h"
 

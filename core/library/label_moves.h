@@ -5,8 +5,8 @@
 #include <optional>
 #include <string>
 
+#include "core/content/content_key.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 
 namespace matwright {
 

@@ -4,8 +4,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
-#include "core/library/content_key.h"
 #include "core/library/labels.h"
 
 namespace matwright {

@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 #include "core/library/folder_scan.h"
 #include "core/library/label_record.h"
 #include "core/library/labels.h"

@@ -65,9 +65,11 @@ class KeepingSave {
     }
 
     Result<Outcome> saveBeside() {
-        const std::string stem(stemOf(m_path.filename().string()));
+        const std::string name = m_path.filename().string();
+        const std::string_view stem = stemOf(name);
+        const std::string_view suffix = documentSuffixOf(name);
         for (int number = 2;; ++number) {
-            const fs::path beside = m_path.parent_path() / numberedFileName(stem, number);
+            const fs::path beside = m_path.parent_path() / numberedFileName(stem, number, suffix);
             const auto made = m_store.create(beside, m_bytes);
             if (!made) {
                 return std::unexpected(made.error());
@@ -96,10 +98,13 @@ std::string sentenceFor(const Outcome& outcome, bool wasOpened) {
     if (outcome.how != How::MadeBeside && outcome.how != How::HeldBeside) {
         return "";
     }
+    const std::string name = outcome.path.filename().string();
+    const char* kind = documentSuffixOf(name) == sketchFileSuffix ? "sketch" : "page";
     return fmt::format("{} Both are kept: yours is now \u201C{}\u201D.",
-                       wasOpened ? "Somebody else has changed this sketch meanwhile."
-                                 : "There is another sketch of this name.",
-                       printablePath(stemOf(outcome.path.filename().string())));
+                       wasOpened
+                           ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
+                           : fmt::format("There is another {} of this name.", kind),
+                       printablePath(stemOf(name)));
 }
 
 std::string inLibrary(const fs::path& path, const fs::path& library) {
@@ -144,7 +149,7 @@ Result<SavedSketch> saveKeepingBoth(FileStore& store, const fs::path& path,
     const bool isBeside = outcome->how == How::MadeBeside || outcome->how == How::HeldBeside;
     SavedSketch saved{outcome->path, contentKeyOf(bytes), isBeside,
                       sentenceFor(*outcome, openedFrom.has_value())};
-    if (lock->library()) {
+    if (lock->library() && hasSketchSuffix(outcome->path.filename().string())) {
         const std::string labels =
             labelsFollow(store, *lock->library(), path, openedFrom, *outcome, saved.content);
         saved.said += (saved.said.empty() || labels.empty() ? "" : " ") + labels;

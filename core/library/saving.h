@@ -7,9 +7,9 @@
 #include <string_view>
 #include <vector>
 
+#include "core/content/content_key.h"
 #include "core/error/error.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 #include "core/sketch/sketch.h"
 
 namespace matwright {
@@ -39,6 +39,8 @@ struct SavedSketch {
 // so two windows or programs of ours never come between. A program that knows no such lock, a cloud
 // drive for example, can: then see FileStore::replaceIf, which notices it on the usual disks; its
 // header says what is left.
+//
+// A page in the making (".page.svg") is saved in the same way and keeps its own suffix.
 //
 // In a library the labels stay with the sketch: its record gets the new content. Labels that cannot
 // be kept up to date are said; the save has succeeded all the same. A work that goes beside takes

@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
+#include "core/content/content_key.h"
 #include "core/crop/crop.h"
 #include "core/drawing/drawing.h"
-#include "core/library/content_key.h"
 #include "core/sketch/sketch.h"
 #include "core/tone/tone.h"
 
@@ -25,13 +25,13 @@ struct PhotoId {
 // A photo in the tray of a page. What is told of the file was true when it was read last; the page
 // can be shown and planned with it when the file is out of reach.
 struct Photo {
-    std::string path;                   // absolute, UTF-8, where it was seen last
-    ContentKey content;                 // of the whole file: finds it again under another name
-    PixelSize upright;                  // after its EXIF turn
-    std::string taken;                  // "2026-07-14 16:03:22", local to the camera; may be empty
-    std::optional<int> rating;          // -1 .. 5, the file's own (XMP)
-    bool favourite = false;             // the person's own mark
-    std::optional<Size> wish;           // the print size wished for it, upright or lying alike
+    std::string path;           // absolute, UTF-8, where it was seen last
+    ContentKey content;         // of the whole file: finds it again under another name
+    PixelSize upright;          // after its EXIF turn
+    std::string taken;          // "2026-07-14 16:03:22", local to the camera; may be empty
+    std::optional<int> rating;  // -1 .. 5, the file's own (XMP)
+    bool favourite = false;     // the person's own mark
+    std::optional<Size> wish;   // the print size wished for it, upright or lying alike
     Tone tone;
     friend bool operator==(const Photo&, const Photo&) = default;
 };
@@ -47,10 +47,10 @@ struct Placement {
 // How a paper looks: pieces and mats name their paper in words, and every paper of that name looks
 // alike.
 struct PaperLook {
-    Colour colour;                 // where there is no picture, or it is out of reach
-    std::string picture;           // path of a picture of the paper; empty: a plain colour
-    ContentKey content;            // of that picture
-    Length pictureWidth;           // how wide what it shows is in truth; positive where there is one
+    Colour colour;        // where there is no picture, or it is out of reach
+    std::string picture;  // path of a picture of the paper; empty: a plain colour
+    ContentKey content;   // of that picture
+    Length pictureWidth;  // how wide what it shows is in truth; positive where there is one
     friend bool operator==(const PaperLook&, const PaperLook&) = default;
 };
 

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "core/error/error.h"
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/raster/raster.h"
 #include "core/tone/tone.h"
 

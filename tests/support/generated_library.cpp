@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <string_view>
 
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 #include "core/library/label_store.h"
 #include "core/library/text_fold.h"
 #include "core/sketchfile/sketch_file.h"

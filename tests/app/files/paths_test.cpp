@@ -23,10 +23,10 @@ TEST(WithSketchSuffix, AddsWhatIsMissing) {
 }
 
 TEST(SketchNameOf, IsTheFileNameWithoutFolderAndSuffix) {
-    EXPECT_EQ(sketchNameOf(QStringLiteral("/a/Our garden.sketch.svg")),
+    EXPECT_EQ(documentNameOf(QStringLiteral("/a/Our garden.sketch.svg")),
               QStringLiteral("Our garden"));
-    EXPECT_EQ(sketchNameOf(QStringLiteral("drawing.svg")), QStringLiteral("drawing"));
-    EXPECT_EQ(sketchNameOf(QStringLiteral("/a/notes.txt")), QStringLiteral("notes.txt"));
+    EXPECT_EQ(documentNameOf(QStringLiteral("drawing.svg")), QStringLiteral("drawing"));
+    EXPECT_EQ(documentNameOf(QStringLiteral("/a/notes.txt")), QStringLiteral("notes.txt"));
 }
 
 TEST(ToPath, KeepsLettersOfAllLanguages) {

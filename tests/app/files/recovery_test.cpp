@@ -27,7 +27,7 @@ class Recovery : public testing::Test {
     // Leaves work as a crash does: with nobody who holds its lock.
     void leaveWork(const Sketch& sketch, const QString& originalPath) {
         RecoveryPlace place(folder(), m_files);
-        ASSERT_TRUE(place.write(sketch, originalPath));
+        ASSERT_TRUE(place.write({{sketch, {}}, {}, originalPath}));
     }
 
     QTemporaryDir m_folder;
@@ -71,7 +71,7 @@ TEST_F(Recovery, CallsWorkThatWasNeverSavedUntitled) {
 
 TEST_F(Recovery, LeavesRunningSessionsAlone) {
     RecoveryPlace place(folder(), m_files);
-    ASSERT_TRUE(place.write(blankSketch(), {}));
+    ASSERT_TRUE(place.write({{blankSketch(), {}}, {}, {}}));
     EXPECT_TRUE(findAbandonedWork(folder()).empty());
     // Not even when the session has been running for days.
     const QString lock = QDir(folder()).entryList({QStringLiteral("*.lock")}).at(0);
@@ -113,7 +113,7 @@ TEST_F(Recovery, SaysSoWhereTheFolderCannotBeMade) {
     QFile file(folder());  // a file where the folder should be
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     RecoveryPlace place(folder(), m_files);
-    const auto written = place.write(blankSketch(), {});
+    const auto written = place.write({{blankSketch(), {}}, {}, {}});
     ASSERT_FALSE(written);
     EXPECT_NE(written.error().sentence.find(folder().toStdString()), std::string::npos);
 }

@@ -3,8 +3,8 @@
 
 #include <string>
 
+#include "core/content/content_key.h"
 #include "core/filestore/file_store.h"
-#include "core/library/content_key.h"
 #include "core/library/folder_lock.h"
 #include "core/library/label_store.h"
 #include "core/sketchfile/sketch_file.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/library/content_key.h"
+#include "core/content/content_key.h"
 
 #include <gtest/gtest.h>
 
