@@ -89,7 +89,7 @@ void Session::reset(Making making) {
     m_markedUnsaved = false;
     m_undoStack.clear();
     ++m_revision;
-    emit changed({Change::Everything, {}, {}, {}});
+    emit changed({Change::Everything});
     emit cleanChanged(true);
 }
 

@@ -25,9 +25,9 @@ struct Change {
         Everything = 127  // another document was loaded
     };
     unsigned kinds = 0;
-    std::set<PieceId> pieces;      // touched ids, for Pieces, Selection and Placements
-    std::set<PhotoId> photos;      // touched ids, for Photos; a changed focal mark names both
-    std::set<std::string> papers;  // touched words, for Papers
+    std::set<PieceId> pieces = {};      // touched ids, for Pieces, Selection and Placements
+    std::set<PhotoId> photos = {};      // touched ids, for Photos; a changed focal mark names both
+    std::set<std::string> papers = {};  // touched words, for Papers
     bool has(Kind kind) const { return (kinds & kind) != 0; }
 };
 

@@ -22,7 +22,7 @@ Autosave::Autosave(Session& session, const SketchDocument& document, RecoveryPla
         if (clean) {
             discard();
         } else {
-            noteChange({Change::Everything, {}, {}, {}});
+            noteChange({Change::Everything});
         }
     });
 }

@@ -47,18 +47,29 @@ struct CropWindow {
     double radians = 0;  // of straighten, clockwise, between -pi/4 and pi/4
 };
 
+// Where the point (u, v) of the window lies in the photo, in the same pixels; (0, 0) is the
+// window's top left corner, (1, 1) its bottom right one. Defined outside of the window too.
+struct PhotoPoint {
+    double x = 0;
+    double y = 0;
+};
+PhotoPoint photoPointAt(const CropWindow& window, double u, double v);
+
 // `upright` is the photo's size after its EXIF turn and before its quarter turns; both sizes are
-// positive. The answer lies inside the photo (to 1e-6 of a pixel), whatever the centre was: a centre
-// too near to an edge is moved in by the least.
+// positive. The answer lies inside the photo (to 1e-6 of a pixel), whatever the centre was: a
+// centre too near to an edge is moved in by the least.
 CropWindow windowIn(const Crop& crop, PixelSize upright, Size window);
 
 // The crop with its centre where windowIn() has it, rounded to a millionth: what is worth keeping.
 Crop settled(const Crop& crop, PixelSize upright, Size window);
 
-// Where a crop begins: zoom 1, in the middle from side to side; an upright cut out of a photo that
-// is taller than the window keeps the upper third of what would be lost at the top (so a third of
-// the loss is taken above, two thirds below), because that is where heads are. Never turned.
+// Where a crop begins: zoom 1, in the middle from side to side. Of a photo that is taller in
+// proportion than the window a third of the loss is taken above and two thirds below, because heads
+// are in the upper part. Never turned.
 Crop startingCrop(PixelSize upright, Size window);
+
+// The photo's size after its quarter turns.
+PixelSize turnedSize(const Crop& crop, PixelSize upright);
 
 // The crop after the photo was dragged by this much in the window (page lengths, right and down
 // positive), begun at `start`. It stops at the photo's edges.
@@ -68,7 +79,8 @@ Crop dragged(const Crop& start, PixelSize upright, Size window, Point by);
 Crop zoomedAbout(const Crop& start, PixelSize upright, Size window, double factor, Point about);
 // The same middle with another straightening angle, within +-45 degrees.
 Crop straightened(const Crop& start, PixelSize upright, Size window, Angle angle);
-// A quarter turn to the right; what was in the middle stays there, zoom 1 may show more or less.
+// A quarter turn to the right; what was in the middle stays there as far as the edges allow, and
+// the zoom is the same number of what is largest now.
 Crop turnedRight(const Crop& start, PixelSize upright, Size window);
 
 // Photo pixels an inch of print: how finely it comes out. The window's own ratio makes it equal in

@@ -49,7 +49,7 @@ struct Placement {
 struct PaperLook {
     Colour colour;        // where there is no picture, or it is out of reach
     std::string picture;  // path of a picture of the paper; empty: a plain colour
-    ContentKey content;   // of that picture
+    ContentKey content;   // of that picture; both zero where there is none
     Length pictureWidth;  // how wide what it shows is in truth; positive where there is one
     friend bool operator==(const PaperLook&, const PaperLook&) = default;
 };
@@ -76,16 +76,33 @@ struct Making {
 };
 
 inline constexpr std::size_t maxPhotos = 2'000;
+inline constexpr PhotoId maxPhotoId{1'000'000'000};
+inline constexpr std::size_t maxPapers = 2'000;
+inline constexpr int maxPhotoPixelsASide = 200'000;
+// What a white border leaves of the trim at least, either way.
+inline constexpr Length smallestWindow = Length::inches(0, 1, 8);
 
-// One past the largest id in use.
+// One past the largest id in use; where the largest is maxPhotoId, the smallest that is free.
 PhotoId nextPhotoId(const PhotoWork& work);
 
-// The first rule broken, or nothing:
-// - ids are not 0; at most maxPhotos; photo sizes positive and at most 200,000 pixels a side
+// The first rule broken (code Malformed, `where` names the photo, slot or paper), or nothing:
+// - the sketch is sound
+// - photo ids are 1 .. maxPhotoId; at most maxPhotos photos; their sizes positive and at most
+//   maxPhotoPixelsASide; a rating -1 .. 5; a wished size within what a print may be
 // - focal and every placement name a photo that is there; placements stand at photo slots
-// - crop, tone and border are in range, a border leaves at least 1/8 in of the trim
-// - paths and words are valid text of at most maxTextBytes
+// - crop, tone and border are in range; a border leaves smallestWindow of the trim
+// - a paper has a name; at most maxPapers; one with a picture has a width of at most 200 in, one
+//   without has neither width nor content
+// - paths and words are valid text of at most maxTextBytes, without line breaks
 std::optional<Error> findFault(const Making& making);
+std::optional<Error> findFault(const Photo& photo);
+std::optional<Error> findFault(const std::string& paper, const PaperLook& look);
+// `slot` is the piece it stands at; whether the photo is there is not asked.
+std::optional<Error> findFault(const Placement& placement, const Piece& slot);
+
+// nullptr where there is none.
+const Photo* find(const PhotoWork& work, PhotoId id);
+const Placement* find(const PhotoWork& work, PieceId slot);
 
 // The window of a slot: its trim, less the border of the placement on every side.
 Size windowOf(const Piece& slot, Length border);

@@ -25,15 +25,15 @@ inline constexpr int maxPhotoSide = 100'000;
 
 // What the header of a photo's file says.
 struct PhotoFacts {
-    std::string format;              // "JPEG", "PNG", "TIFF", "WebP", "HEIC"
-    PixelSize stored;                // as it lies in the file
-    PixelSize upright;               // after its EXIF turn (HEIC: after the turn its box asks for)
-    int orientation = 1;             // 1 .. 8; an illegal or missing one is 1
-    std::string profile;             // name of its colour profile; empty: none, taken as sRGB
-    std::string taken;               // "2026-07-14 16:03:22"; empty where the file does not say
-    std::optional<int> rating;       // -1 .. 5 (xmp:Rating); nothing where absent
+    std::string format;         // "JPEG", "PNG", "TIFF", "WebP", "HEIC"
+    PixelSize stored;           // as it lies in the file
+    PixelSize upright;          // after its EXIF turn (HEIC: after the turn its box asks for)
+    int orientation = 1;        // 1 .. 8; an illegal or missing one is 1
+    std::string profile;        // name of its colour profile; empty: none, taken as sRGB
+    std::string taken;          // "2026-07-14 16:03:22"; empty where the file does not say
+    std::optional<int> rating;  // -1 .. 5 (xmp:Rating); nothing where absent
     std::uintmax_t bytes = 0;
-    ContentKey content;              // of the whole file
+    ContentKey content;                // of the whole file
     std::vector<std::string> remarks;  // what a person should know: "animated: the first picture"
 };
 

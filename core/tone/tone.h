@@ -11,12 +11,12 @@ namespace matwright {
 // How a photo is evened out; nothing of it is ever written to the photo's own file. All zero and
 // off is the photo as it is.
 struct Tone {
-    bool evenOut = false;       // the automatic brightening and balancing
-    int brightness = 0;         // -100 .. 100
-    int contrast = 0;           // -100 .. 100
-    int warmth = 0;             // -100 (cooler) .. 100 (warmer)
-    int saturation = 0;         // -100 (grey) .. 100
-    int sharpen = 0;            // 0 .. 100, for the print, at its final pixels
+    bool evenOut = false;  // the automatic brightening and balancing
+    int brightness = 0;    // -100 .. 100
+    int contrast = 0;      // -100 .. 100
+    int warmth = 0;        // -100 (cooler) .. 100 (warmer)
+    int saturation = 0;    // -100 (grey) .. 100
+    int sharpen = 0;       // 0 .. 100, for the print, at its final pixels
 
     friend bool operator==(const Tone&, const Tone&) = default;
 };

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#include "core/photo/photo_source.h"
+
+namespace matwright {
+
+Result<Histogram> toneSample(const std::filesystem::path& file, std::stop_token stop) {
+    const auto sample = decodePhoto(file, toneSampleSide, std::move(stop));
+    if (!sample) {
+        return std::unexpected(sample.error());
+    }
+    return histogramOf(*sample);
+}
+
+}  // namespace matwright
