@@ -2,7 +2,6 @@
 #include "app/crop/crop_frame.h"
 
 #include <algorithm>
-#include <numbers>
 
 namespace matwright::app {
 
@@ -54,10 +53,6 @@ QTransform photoToView(const Crop& crop, const CropSubject& subject, Length bord
     transform.scale(scale, scale);
     transform.translate(-shown.centreX, -shown.centreY);
     return transform;
-}
-
-PixelSize turnedSize(PixelSize upright, int quarterTurns) {
-    return quarterTurns % 2 == 0 ? upright : upright.turned();
 }
 
 }  // namespace matwright::app

@@ -104,7 +104,7 @@ QWidget* CropWindow::makeButtons() {
     grid->addWidget(m_finalButton, 0, 0, 1, 2);
     grid->addWidget(cancel, 1, 0);
     grid->addWidget(done, 1, 1);
-    connect(m_finalButton, &QPushButton::toggled, this, &CropWindow::setShowsFinal);
+    connect(m_finalButton, &QPushButton::toggled, this, &CropWindow::changeWhatIsShown);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(done, &QPushButton::clicked, this, &QDialog::accept);
     return buttons;
@@ -241,6 +241,9 @@ bool CropWindow::showsFinal() const {
 
 void CropWindow::setShowsFinal(bool on) {
     m_finalButton->setChecked(on);
+}
+
+void CropWindow::changeWhatIsShown(bool on) {
     m_finalTimer.stop();
     if (on) {
         makeFinal();

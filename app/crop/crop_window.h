@@ -77,6 +77,7 @@ class CropWindow final : public QDialog {
     void showTone();
     void holdBefore(bool held);
     void changeLines();
+    void changeWhatIsShown(bool final);
     void makeFinal();
 
     const CropTask m_task;

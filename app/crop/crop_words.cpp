@@ -21,7 +21,7 @@ FinenessWords finenessOf(const Crop& crop, const CropSubject& subject, Length bo
 
 QString lossWords(const Crop& crop, const CropSubject& subject, Length border) {
     const Size window = windowSize(subject, border);
-    const PixelSize turned = turnedSize(subject.upright, crop.quarterTurns);
+    const PixelSize turned = turnedSize(crop, subject.upright);
     QString text = QString::fromStdString(lossText(turned, window));
     if (!text.isEmpty()) {
         text[0] = text[0].toUpper();
