@@ -18,10 +18,13 @@ struct Preview {
     SnapResult snap;
     std::vector<SnapGap> gaps;   // the live distances to the neighbours
     std::optional<Rect> band;    // the rubber band
+    std::optional<PieceId> target;  // the slot that a photo would go into
     QString readout;             // size and position, in words
     std::optional<Rect> extent;  // what the readout and the rulers speak of
 
-    bool isEmpty() const { return changed.empty() && added.empty() && !band && readout.isEmpty(); }
+    bool isEmpty() const {
+        return changed.empty() && added.empty() && !band && !target && readout.isEmpty();
+    }
 };
 
 }  // namespace matwright::app

@@ -7,6 +7,7 @@
 #include <tuple>
 
 #include "core/crop/crop.h"
+#include "core/measure/length_text.h"
 #include "core/photo/photo_words.h"
 
 namespace matwright::app {
@@ -62,11 +63,11 @@ PhotoEdit changed(const Session& session, std::span<const PhotoId> ids, auto cha
 }  // namespace
 
 std::vector<PieceId> selectedSlots(const Session& session) {
-    std::vector<PieceId> slots = session.selectedInOrder();
-    std::erase_if(slots, [&](PieceId id) {
+    std::vector<PieceId> chosen = session.selectedInOrder();
+    std::erase_if(chosen, [&](PieceId id) {
         return session.sketch().pieces.at(id).kind != PieceKind::PhotoSlot;
     });
-    return slots;
+    return chosen;
 }
 
 std::optional<PieceId> slotForNext(const Session& session) {
@@ -137,9 +138,9 @@ QString putIntoNextSlot(Session& session, PhotoId photo) {
                         "photo slot.");
 }
 
-QString takeOutOf(Session& session, std::span<const PieceId> slots) {
+QString takeOutOf(Session& session, std::span<const PieceId> from) {
     PhotoEdit edit;
-    for (const PieceId slot : slots) {
+    for (const PieceId slot : from) {
         if (find(session.work(), slot)) {
             edit.placements[slot] = std::nullopt;
         }

@@ -35,7 +35,7 @@ QString fitText(const Session& session, PieceId slot, PhotoId photo);
 
 QString putIntoSlot(Session& session, PieceId slot, PhotoId photo);
 QString putIntoNextSlot(Session& session, PhotoId photo);
-QString takeOutOf(Session& session, std::span<const PieceId> slots);
+QString takeOutOf(Session& session, std::span<const PieceId> from);
 // Two slots, at least one of them with a photo.
 QString swapSlots(Session& session, PieceId a, PieceId b);
 QString fillSlots(Session& session);

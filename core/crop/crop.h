@@ -28,7 +28,7 @@ struct Crop {
     // largestZoom.
     std::int32_t zoom = one;
     int quarterTurns = 0;  // clockwise: 0 .. 3
-    Angle straighten;      // clockwise; 0 .. 45 degrees or 315 .. below 360
+    Angle straighten{};    // clockwise; 0 .. 45 degrees or 315 .. below 360
 
     friend bool operator==(const Crop&, const Crop&) = default;
 };

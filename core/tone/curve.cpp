@@ -28,8 +28,8 @@ std::int64_t bendBetween(std::int64_t from, std::int64_t to) {
 std::int64_t contrasted(std::int64_t tone, std::int64_t bend) {
     const bool isUpper = 2 * tone > fullTone;
     const std::int64_t below = isUpper ? fullTone - tone : tone;
-    // 2 * below may be fullTone - 1 at most on a half, so the two halves meet in the middle.
-    const std::int64_t half = dividedRounded(bent(2 * below, bend), 2);
+    // Rounded down, so that the halves do not cross in the middle.
+    const std::int64_t half = bent(2 * below, bend) / 2;
     return isUpper ? fullTone - half : half;
 }
 

@@ -49,16 +49,23 @@ void JobQueue::add(Urgency urgency, const std::string& key, Work work, bool firs
     m_added.notify_one();
 }
 
-std::size_t JobQueue::drop(Urgency urgency) {
+void JobQueue::drop(Urgency urgency) {
     const std::scoped_lock lock(m_mutex);
-    const std::size_t waiting = m_waiting[urgency].size();
     m_waiting[urgency].clear();
     for (Running* running : m_running) {
         if (running->urgency == urgency) {
             running->stop.request_stop();
         }
     }
-    return waiting;
+}
+
+std::vector<std::string> JobQueue::dropWaiting(Urgency urgency) {
+    const std::scoped_lock lock(m_mutex);
+    std::vector<std::string> keys;
+    for (Job& job : std::exchange(m_waiting[urgency], {})) {
+        keys.push_back(std::move(job.key));
+    }
+    return keys;
 }
 
 std::size_t JobQueue::count(Urgency urgency) const {

@@ -29,8 +29,10 @@ class JobQueue {
     // A job of the same urgency and key that still waits is not added again. `first`: before those
     // of its urgency that wait already.
     void add(Urgency urgency, const std::string& key, Work work, bool first = false);
-    // What waits is gone, what runs is told to stop. Gives how many were waiting.
-    std::size_t drop(Urgency urgency);
+    // What waits is gone, what runs is told to stop.
+    void drop(Urgency urgency);
+    // Only what waits; gives its keys.
+    std::vector<std::string> dropWaiting(Urgency urgency);
     // Waiting and running.
     std::size_t count(Urgency urgency) const;
     bool isIdle() const;

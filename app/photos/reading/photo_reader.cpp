@@ -123,9 +123,14 @@ int PhotoReader::sideFor(std::size_t photos, qint64 bytes) {
 }
 
 void PhotoReader::showOnPage(std::vector<WantedPhoto> photos) {
+    if (photos == m_onPage) {
+        return;
+    }
     const int side = sideFor(photos.size(), m_pageBytes);
     m_onPage = std::move(photos);
-    m_jobs.drop(Urgency::Page);
+    for (const std::string& key : m_jobs.dropWaiting(Urgency::Page)) {
+        m_coming.erase(key);
+    }
     std::erase_if(m_copySides, [&](const auto& copy) {
         const bool isShown =
             std::ranges::find(m_onPage, copy.first, &WantedPhoto::content) != m_onPage.end();
@@ -137,7 +142,11 @@ void PhotoReader::showOnPage(std::vector<WantedPhoto> photos) {
     });
     for (const WantedPhoto& photo : m_onPage) {
         const auto copy = m_copySides.find(photo.content);
-        if (copy == m_copySides.end() || copy->second < side) {
+        if (copy != m_copySides.end() && copy->second >= side) {
+            continue;
+        }
+        if (int& coming = m_coming[photo.content.text()]; coming < side) {
+            coming = side;
             fetchCopy(photo, side, Urgency::Page);
         }
     }
@@ -163,6 +172,9 @@ void PhotoReader::fetchCopy(const WantedPhoto& photo, int side, Urgency urgency)
 
 void PhotoReader::takeCopy(const ContentKey& content, const Decoded& made, int side,
                            Urgency urgency) {
+    if (urgency == Urgency::Page) {
+        m_coming.erase(content.text());
+    }
     if (made.stopped) {
         return;
     }

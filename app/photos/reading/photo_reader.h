@@ -80,6 +80,7 @@ class PhotoReader final : public PhotoService {
     PictureStore m_thumbnails;
     PictureStore m_copies;
     std::unordered_map<ContentKey, int> m_copySides;  // the side that was asked for
+    std::unordered_map<std::string, int> m_coming;    // the sides of copies on their way
     std::vector<WantedPhoto> m_onPage;
     std::optional<Large> m_large;
     std::unordered_map<ContentKey, Histogram> m_samples;
