@@ -13,9 +13,12 @@ namespace matwright {
 
 enum class PrintFormat { Jpeg, Png, Tiff, Pdf };
 
+inline constexpr int smallestPpi = 72;
+inline constexpr int largestPpi = 1200;
+
 struct PrintOptions {
     PrintFormat format = PrintFormat::Jpeg;
-    int ppi = 300;                 // 72 .. 1200
+    int ppi = 300;                 // smallestPpi .. largestPpi
     int quality = 95;              // of a JPEG: 1 .. 100; from 90 on without colour subsampling
     Length bleed;                  // picture beyond the trim on every side, 0 or more
     bool cutMarks = false;         // hairlines outside the trim, where the print has room for them
@@ -44,11 +47,11 @@ struct Print {
 };
 
 // Every print of a page, in the order of its slots from bottom to top; slots without a photo give
-// none.
+// none. A turned slot across the fold gives one print, to be cut by hand.
 std::vector<Print> printsOf(const Making& making, const PrintOptions& options);
 
 // Several prints on one sheet, beside each other without a gap as long as they fit: {3x4, 3x4} on a
-// 4x6. Places are the prints' own papers; all are turned or none where one has to be.
+// 4x6. Places are where the prints' own papers lie, the turned ones turned.
 struct Gang {
     Size sheet;
     struct Place {
@@ -61,8 +64,10 @@ struct Gang {
     friend bool operator==(const Gang&, const Gang&) = default;
 };
 
-// Pairs prints of one size that two by two fill a catalogue print exactly (3x4 twice is 4x6); what
-// is left goes alone. (A plan over all sheets is another part's work.)
+// Pairs prints of one paper, upright or lying alike, that two by two fill a catalogue print exactly
+// (3x4 twice is 4x6) of at most 5x7 in, which is what small home printers take; what is left goes
+// alone. Long sides lie together; of an upright and a lying one the second is turned. (A plan over
+// all sheets is another part's work.)
 std::vector<Gang> simpleGangs(const std::vector<Print>& prints);
 
 }  // namespace matwright

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+#include "core/pagepicture/page_picture.h"
+
+#include <utility>
+
+#include "core/outline/outline.h"
+#include "core/picture/picture.h"
+
+namespace matwright {
+
+namespace {
+
+constexpr Length hairline = Length::hundredthMillimetres(15);
+constexpr Colour paperWhite{255, 255, 255};
+constexpr Colour pageEdge{110, 110, 110};
+
+LaidBox laid(const Piece& piece, const Rect& box) {
+    const Rect trim = trimBox(piece);
+    const Vertex a = vertexAt(trim.topLeft());
+    const Vertex b = vertexAt(trim.bottomRight());
+    return {box, piece.rotation, {(a.x + b.x) / 2, (a.y + b.y) / 2}};
+}
+
+Stroke edgeOf(Colour fill) {
+    const auto darker = [](std::uint8_t value) { return static_cast<std::uint8_t>(value * 3 / 4); };
+    return {hairline, {darker(fill.red), darker(fill.green), darker(fill.blue)}, {}};
+}
+
+// One piece's parts, bottom to top.
+class PieceParts {
+  public:
+    PieceParts(const Making& making, PieceId id)
+        : m_making(making), m_id(id), m_piece(making.sketch.pieces.at(id)) {}
+
+    void appendTo(std::vector<PagePiece>& parts) const {
+        for (std::size_t mat = m_piece.mats.size(); mat-- > 0;) {
+            parts.push_back(matPart(mat));
+        }
+        if (const Placement* placement = find(m_making.work, m_id)) {
+            parts.push_back(photoPart(*placement));
+        } else if (const PaperLook* look = lookFor(m_piece.paper)) {
+            parts.push_back(paperPart(*look));
+            if (!isPaper(m_piece)) {
+                parts.push_back(sketchPart(true));
+            }
+        } else {
+            parts.push_back(sketchPart(false));
+        }
+    }
+
+  private:
+    PagePiece part(PagePart what, Path outline) const {
+        return {what, m_id, 0, std::move(outline), Colour(), std::nullopt};
+    }
+
+    const PaperLook* lookFor(const std::string& paper) const {
+        const auto it = m_making.work.papers.find(paper);
+        return it == m_making.work.papers.end() ? nullptr : &it->second;
+    }
+
+    static void fillWith(PagePiece& made, const PaperLook& look, LaidBox at) {
+        if (look.picture.empty()) {
+            made.fill = look.colour;
+        } else {
+            made.fill = PaperFill{look, at};
+        }
+        made.edge = edgeOf(look.colour);
+    }
+
+    PagePiece matPart(std::size_t mat) const {
+        PagePiece made = part(PagePart::Mat, matOutline(m_piece, mat));
+        made.mat = mat;
+        const PaperLook* look = lookFor(m_piece.mats[mat].paper);
+        fillWith(made, look != nullptr ? *look : PaperLook{matFill(mat), {}, {}, {}},
+                 laid(m_piece, matBox(m_piece, mat)));
+        return made;
+    }
+
+    PagePiece paperPart(const PaperLook& look) const {
+        PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
+        fillWith(made, look, laid(m_piece, trimBox(m_piece)));
+        return made;
+    }
+
+    PagePiece photoPart(const Placement& placement) const {
+        PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
+        const PixelSize upright = m_making.work.photos.at(placement.photo).upright;
+        made.fill =
+            PhotoFill{placement.photo, placement.crop,
+                      windowIn(placement.crop, upright, windowOf(m_piece, placement.border)),
+                      windowBox(m_piece, placement.border)};
+        return made;
+    }
+
+    PagePiece sketchPart(bool onPaper) const {
+        std::vector<DrawingItem> items = pieceItems(m_piece, false);
+        // Mats, and then the piece's own fill, come first there.
+        const std::size_t before = m_piece.mats.size() + (onPaper ? 1 : 0);
+        items.erase(items.begin(), items.begin() + static_cast<std::ptrdiff_t>(before));
+        PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
+        made.fill = SketchFill{std::move(items)};
+        return made;
+    }
+
+    const Making& m_making;
+    PieceId m_id;
+    const Piece& m_piece;
+};
+
+}  // namespace
+
+LaidBox windowBox(const Piece& slot, Length border) {
+    return laid(slot, trimBox(slot).expanded(-border));
+}
+
+std::vector<PagePiece> pagePicture(const Making& making) {
+    std::vector<PagePiece> parts;
+    for (const Rect& page : pages(making.sketch.page)) {
+        parts.push_back({PagePart::Page, PieceId(), 0, rectPath(page), paperWhite,
+                         Stroke{hairline, pageEdge, {}}});
+    }
+    for (const PieceId id : making.sketch.order) {
+        PieceParts(making, id).appendTo(parts);
+    }
+    return parts;
+}
+
+}  // namespace matwright

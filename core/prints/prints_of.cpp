@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "core/prints/print_job.h"
+
+namespace matwright {
+
+namespace {
+
+// Where a slot's trim is parted by the fold: how much of it lies on each page.
+struct Parting {
+    Length left;
+    Length right;
+};
+
+std::optional<Parting> partingOf(const Piece& slot, Length border, const PageSetup& setup) {
+    const std::vector<Rect> sheets = pages(setup);
+    if (sheets.size() != 2 || !slot.rotation.isZero()) {
+        return std::nullopt;
+    }
+    const Rect trim = trimBox(slot);
+    const Parting parting{sheets[0].right() - trim.left(), trim.right() - sheets[1].left()};
+    if (parting.left <= border || parting.right <= border) {
+        return std::nullopt;
+    }
+    return parting;
+}
+
+// The trim in the middle of the paper, where the paper is the print size or what trim and bleed
+// take.
+void layOnPaper(Print& print, Size trim, std::optional<Size> printSize, Length bleed) {
+    const Size wished = printSize.value_or(trim);
+    print.paper = {std::max(wished.width, trim.width + 2 * bleed),
+                   std::max(wished.height, trim.height + 2 * bleed)};
+    const Point at{(print.paper.width - trim.width).halfRoundedDown(),
+                   (print.paper.height - trim.height).halfRoundedDown()};
+    print.trim = Rect::at(at, trim);
+}
+
+Print wholePrint(const Making& making, const Piece& slot, PieceId id, const Placement& placement,
+                 Length bleed) {
+    Print print;
+    print.slot = id;
+    print.photo = placement.photo;
+    print.name = fmt::format("{} {}", pieceNumber(making.sketch, id), displayName(slot));
+    print.border = placement.border;
+    print.crop = placement.crop;
+    print.window = windowOf(slot, placement.border);
+    print.tone = making.work.photos.at(placement.photo).tone;
+    layOnPaper(print, slot.size, slot.printSize, bleed);
+    return print;
+}
+
+std::vector<Print> parted(const Print& whole, const Parting& parting, Length bleed) {
+    const Length height = whole.trim.size().height;
+    Print left = whole;
+    left.window = {parting.left + parting.right - 2 * whole.border, whole.window.height};
+    Print right = left;
+    const double at = ratio(parting.left - whole.border, left.window.width);
+    left.to = at;
+    right.from = at;
+    left.name += ", left part";
+    right.name += ", right part";
+    layOnPaper(left, {parting.left, height}, std::nullopt, bleed);
+    layOnPaper(right, {parting.right, height}, std::nullopt, bleed);
+    return {left, right};
+}
+
+}  // namespace
+
+std::vector<Print> printsOf(const Making& making, const PrintOptions& options) {
+    std::vector<Print> prints;
+    for (const PieceId id : making.sketch.order) {
+        const auto placed = making.work.placements.find(id);
+        if (placed == making.work.placements.end()) {
+            continue;
+        }
+        const Piece& slot = making.sketch.pieces.at(id);
+        const Placement& placement = placed->second;
+        Print print = wholePrint(making, slot, id, placement, options.bleed);
+        if (const auto parting = partingOf(slot, placement.border, making.sketch.page)) {
+            std::ranges::copy(parted(print, *parting, options.bleed), std::back_inserter(prints));
+        } else {
+            prints.push_back(std::move(print));
+        }
+    }
+    return prints;
+}
+
+}  // namespace matwright
