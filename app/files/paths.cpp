@@ -4,7 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {

@@ -9,12 +9,12 @@
 
 namespace matwright::app {
 
-PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QString()> folderOfPage,
+PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QStringList()> folders,
                      std::function<void(const QString&)> say, QObject* parent)
     : QObject(parent),
       m_session(session),
       m_access(access),
-      m_folderOfPage(std::move(folderOfPage)),
+      m_folders(std::move(folders)),
       m_say(std::move(say)),
       m_soon(new QTimer(this)) {
     m_soon->setSingleShot(true);
@@ -127,7 +127,7 @@ void PhotoCare::searchNearby() {
     for (const WantedPhoto& photo : gone) {
         add(QFileInfo(QString::fromStdString(photo.path)).path());
     }
-    add(m_folderOfPage());
+    std::ranges::for_each(m_folders(), add);
     m_access.ifOpen()->search(std::move(gone), std::move(folders));
 }
 

@@ -21,8 +21,9 @@ PhotoPlace::PhotoPlace(Workplace workplace, SketchDocument& document, QString pa
       m_care(
           m_workplace.session, m_access,
           [this] {
-              return m_document.path().isEmpty() ? QString()
-                                                 : QFileInfo(m_document.path()).path();
+              const QString& path = m_document.path();
+              return path.isEmpty() ? QStringList()
+                                    : QStringList(QFileInfo(path).path()) + m_document.foldersOfOld();
           },
           m_workplace.say) {
     m_document.setPictures([this](PieceId slot) {

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
-#include "app/files/page_paths.h"
 #include "app/files/sketch_document.h"
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -80,6 +79,7 @@ TEST_F(PageDocument, TakesPhotosBesideItAlongWhenItMoves) {
     store.files["/mnt/stick/garden.page.svg"] = bytes(pagePath);
     ASSERT_TRUE(document.open(QStringLiteral("/mnt/stick/garden.page.svg")));
     EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/mnt/stick/photos/boat.jpg");
+    EXPECT_EQ(document.foldersOfOld(), QStringList{"/home/me/photos"});
 }
 
 TEST_F(PageDocument, KeepsThePathOfAPhotoThatLiesElsewhere) {

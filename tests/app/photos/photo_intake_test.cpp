@@ -97,7 +97,7 @@ TEST_F(Intake, SaysWhyWhereThePartIsMissing) {
 
 class Care : public Intake {
   protected:
-    PhotoCare care{session, access, [] { return QStringLiteral("/pages"); },
+    PhotoCare care{session, access, [] { return QStringList{"/pages"}; },
                    [this](const QString& sentence) { said = sentence; }};
 };
 

@@ -100,7 +100,7 @@ int fillTray(TimedApplication& app, const QString& folder, const QString& cache)
     QString said;
     const auto say = [&](const QString& sentence) { said = sentence; };
     PhotoIntake intake(session, access, say);
-    PhotoCare care(session, access, [] { return QString(); }, say);
+    PhotoCare care(session, access, [] { return QStringList(); }, say);
     PhotoTrayPanel panel(session, access, settings, {});
     panel.resize(280, 620);
     panel.show();
