@@ -98,8 +98,8 @@ Result<void> RecoveryPlace::write(const UnsavedWork& work) {
         return std::unexpected(Error{ErrorCode::WriteFailed, sentence.toStdString(), {}});
     }
     const bool isPage = !work.making.work.isEmpty();
-    const auto bytes = isPage ? savablePageBytes(work.making, picturesOf(work))
-                              : savableBytes(work.making.sketch);
+    const auto bytes =
+        isPage ? savablePageBytes(work.making, picturesOf(work)) : savableBytes(work.making.sketch);
     if (!bytes) {
         return std::unexpected(bytes.error());
     }
@@ -129,9 +129,9 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
     QStringList looked;
     // Of two copies of one session only the later one counts: it died before it could remove the
     // other.
-    for (const QFileInfo& info :
-         dir.entryInfoList({u'*' + suffixOf(DocumentKind::Sketch), u'*' + suffixOf(DocumentKind::Page)},
-                           QDir::Files, QDir::Time)) {
+    for (const QFileInfo& info : dir.entryInfoList(
+             {u'*' + suffixOf(DocumentKind::Sketch), u'*' + suffixOf(DocumentKind::Page)},
+             QDir::Files, QDir::Time)) {
         const QString base = baseOf(info.filePath());
         if (looked.contains(base)) {
             continue;

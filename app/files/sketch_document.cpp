@@ -117,8 +117,7 @@ Result<std::string> SketchDocument::bytesFor(const QString& path,
     }
     for (const auto& entry : making.work.placements) {
         std::string jpeg = m_pictures ? m_pictures(entry.first) : std::string();
-        pictures[entry.first] =
-            jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
+        pictures[entry.first] = jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
     }
     return savablePageBytes(making, [&](PieceId slot) { return pictures[slot]; }, folderOf(path));
 }

@@ -113,14 +113,15 @@ void PhotoCare::onState(const ContentKey& content) {
 // Where the photos were and where the page is; each photo once, because it reads what lies there.
 void PhotoCare::searchNearby() {
     std::vector<WantedPhoto> gone = missing();
-    std::erase_if(gone,
-                  [this](const WantedPhoto& one) { return !m_searched.insert(one.content).second; });
+    std::erase_if(
+        gone, [this](const WantedPhoto& one) { return !m_searched.insert(one.content).second; });
     if (gone.empty()) {
         return;
     }
     std::vector<std::string> folders;
     const auto add = [&folders](const QString& folder) {
-        if (!folder.isEmpty() && std::ranges::find(folders, folder.toStdString()) == folders.end()) {
+        if (!folder.isEmpty() &&
+            std::ranges::find(folders, folder.toStdString()) == folders.end()) {
             folders.push_back(folder.toStdString());
         }
     };

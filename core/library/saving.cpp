@@ -104,9 +104,8 @@ std::string sentenceFor(const Outcome& outcome, bool wasOpened) {
     const std::string name = outcome.path.filename().string();
     const char* kind = documentSuffixOf(name) == sketchFileSuffix ? "sketch" : "page";
     return fmt::format("{} Both are kept: yours is now \u201C{}\u201D.",
-                       wasOpened
-                           ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
-                           : fmt::format("There is another {} of this name.", kind),
+                       wasOpened ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
+                                 : fmt::format("There is another {} of this name.", kind),
                        printablePath(stemOf(name)));
 }
 

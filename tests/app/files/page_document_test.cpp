@@ -26,8 +26,7 @@ class PageDocument : public testing::Test {
         photo.content.bytes[0] = 7;
         photo.upright = {3024, 4032};
         ASSERT_TRUE(session.perform(addPhotos(session.work(), {&photo, 1}), {}));
-        ASSERT_TRUE(
-            session.perform(placePhoto(session.making(), PieceId{1}, PhotoId{1}), {}));
+        ASSERT_TRUE(session.perform(placePhoto(session.making(), PieceId{1}, PhotoId{1}), {}));
     }
     std::string& bytes(const QString& path) { return store.files[path.toStdString()]; }
 
