@@ -26,6 +26,8 @@ QPen penOf(Overlay::Ink ink) {
             return QPen(QColor(20, 104, 128, 130), 1);
         case Overlay::Ink::Band:
             return QPen(selectionColour, 1, Qt::DashLine);
+        case Overlay::Ink::Target:
+            return QPen(selectionColour, 4);
         case Overlay::Ink::Guide:
         case Overlay::Ink::Gap:
             break;
@@ -34,7 +36,8 @@ QPen penOf(Overlay::Ink ink) {
 }
 
 bool wantsHalo(Overlay::Ink ink) {
-    return ink == Overlay::Ink::Selection || ink == Overlay::Ink::Guide;
+    return ink == Overlay::Ink::Selection || ink == Overlay::Ink::Guide ||
+           ink == Overlay::Ink::Target;
 }
 
 bool isUprightOrLevel(const QLineF& line) {

@@ -19,7 +19,7 @@ namespace matwright::app {
 // marks in view coordinates that knows what it covers, so that only that is repainted.
 class Overlay {
   public:
-    enum class Ink { Selection, Hover, Guide, Gap, Band };
+    enum class Ink { Selection, Hover, Guide, Gap, Band, Target };
     using Chip = ChipKind;
 
     // Chips are kept inside `bounds` and off each other where there is room.

@@ -4,12 +4,15 @@
 #include <QTimer>
 #include <QWidget>
 #include <memory>
+#include <optional>
 
 #include "app/canvas/lifted_pictures.h"
 #include "app/canvas/overlay.h"
 #include "app/canvas/page_layers.h"
 #include "app/canvas/piece_keys.h"
 #include "app/canvas/tools/tool.h"
+
+class QMimeData;
 
 namespace matwright::app {
 
@@ -74,6 +77,8 @@ class PageView final : public QWidget, private DragHost {
     void pieceActivated(matwright::PieceId id);
     // A tool for one use has added its piece, or was put down with Esc.
     void toolDone();
+    // Files from elsewhere were let go over the page, over this slot or over none.
+    void filesDropped(const QStringList& files, std::optional<matwright::PieceId> slot);
     // Enter with a drawing tool in hand: lay one down without the mouse.
     void pieceWanted();
 
@@ -109,6 +114,7 @@ class PageView final : public QWidget, private DragHost {
     void say(const QString& line) override { emit hint(line); }
 
     Pointer pointerAt(QPointF view, Qt::KeyboardModifiers modifiers) const;
+    std::unique_ptr<Drag> dropOf(const QMimeData* mime);
     void startDrag(std::unique_ptr<Drag> drag, const Pointer& at, Qt::MouseButton button);
     void finishDrag();
     void updateDrag(const Pointer& now);

@@ -9,9 +9,11 @@
 
 #include "app/canvas/drags/drop_drag.h"
 #include "app/canvas/drags/pan_drag.h"
+#include "app/canvas/drags/photo_drags.h"
 #include "app/canvas/hit_test.h"
 #include "app/canvas/page_view.h"
 #include "app/editing/piece_mime.h"
+#include "app/photos/photo_mime.h"
 
 namespace matwright::app {
 
@@ -245,13 +247,30 @@ void PageView::contextMenuEvent(QContextMenuEvent* event) {
     emit contextMenuWanted(mapToGlobal(at.toPoint()));
 }
 
+// Photos of the tray bring their files along for other programs, so they are looked for first.
+std::unique_ptr<Drag> PageView::dropOf(const QMimeData* mime) {
+    if (const auto photos = photosFromMime(mime); !photos.empty()) {
+        return std::make_unique<PhotoDrop>(dragHost(), photos.front());
+    }
+    if (auto pieces = fromMime(mime); !pieces.empty()) {
+        return std::make_unique<DropDrag>(dragHost(), std::move(pieces));
+    }
+    if (const QStringList files = filesFromMime(mime); !files.isEmpty()) {
+        return std::make_unique<FileDrop>(
+            dragHost(), files, [this](const QStringList& dropped, std::optional<PieceId> slot) {
+                emit filesDropped(dropped, slot);
+            });
+    }
+    return nullptr;
+}
+
 void PageView::dragEnterEvent(QDragEnterEvent* event) {
-    auto pieces = fromMime(event->mimeData());
-    if (pieces.empty()) {
+    auto drop = dropOf(event->mimeData());
+    if (!drop) {
         return;
     }
     cancelDrag();
-    m_drop = std::make_unique<DropDrag>(dragHost(), std::move(pieces));
+    m_drop = std::move(drop);
     event->setDropAction(Qt::CopyAction);
     event->accept();
 }

@@ -90,6 +90,9 @@ Overlay PageView::builtOverlay() {
                                                   m_viewport, viewRect());
         addHandles(overlay, m_handles);
     }
+    if (m_preview.target && matwright::find(sketch, *m_preview.target)) {
+        addPieceFrame(overlay, shown(*m_preview.target), m_viewport, Overlay::Ink::Target);
+    }
     if (m_preview.band) {
         overlay.addBand(m_viewport.toView(*m_preview.band));
     }

@@ -16,12 +16,15 @@ struct Preview {
     std::map<PieceId, Piece> changed;  // pieces of the sketch as they would be
     std::vector<Piece> added;          // pieces that would be new, on top
     SnapResult snap;
-    std::vector<SnapGap> gaps;   // the live distances to the neighbours
-    std::optional<Rect> band;    // the rubber band
-    QString readout;             // size and position, in words
-    std::optional<Rect> extent;  // what the readout and the rulers speak of
+    std::vector<SnapGap> gaps;      // the live distances to the neighbours
+    std::optional<Rect> band;       // the rubber band
+    std::optional<PieceId> target;  // the slot that a photo would go into
+    QString readout;                // size and position, in words
+    std::optional<Rect> extent;     // what the readout and the rulers speak of
 
-    bool isEmpty() const { return changed.empty() && added.empty() && !band && readout.isEmpty(); }
+    bool isEmpty() const {
+        return changed.empty() && added.empty() && !band && !target && readout.isEmpty();
+    }
 };
 
 }  // namespace matwright::app

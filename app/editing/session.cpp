@@ -2,10 +2,11 @@
 #include "app/editing/session.h"
 
 #include <QUndoCommand>
+#include <algorithm>
 #include <cassert>
+#include <iterator>
+#include <ranges>
 #include <utility>
-
-#include "core/sketch/soundness.h"
 
 namespace matwright::app {
 
@@ -14,7 +15,7 @@ namespace matwright::app {
 class EditCommand final : public QUndoCommand {
   public:
     // The edit is applied already; `inverse` undoes it.
-    EditCommand(Session& session, Edit inverse, const QString& label, int gesture)
+    EditCommand(Session& session, PageEdit inverse, const QString& label, int gesture)
         : QUndoCommand(label),
           m_session(session),
           m_other(std::move(inverse)),
@@ -51,25 +52,25 @@ class EditCommand final : public QUndoCommand {
 
     // Whether undoing would change nothing: the gesture came back to where it started.
     bool leadsNowhere() const {
-        Sketch copy = m_session.sketch();
+        Making copy = m_session.making();
         const auto applied = apply(copy, m_other);
-        return applied && copy == m_session.sketch();
+        return applied && copy == m_session.making();
     }
 
     Session& m_session;
-    Edit m_other;
+    PageEdit m_other;
     int m_gesture;
     bool m_isFresh = true;
 };
 
-Session::Session(QObject* parent) : QObject(parent), m_sketch(blankSketch()) {
+Session::Session(QObject* parent) : QObject(parent), m_making{blankSketch(), {}} {
     connect(&m_undoStack, &QUndoStack::cleanChanged, this,
             [this] { emit cleanChanged(isClean()); });
 }
 
 std::vector<PieceId> Session::selectedInOrder() const {
     std::vector<PieceId> ids;
-    for (const PieceId id : m_sketch.order) {
+    for (const PieceId id : m_making.sketch.order) {
         if (m_selection.contains(id)) {
             ids.push_back(id);
         }
@@ -81,14 +82,14 @@ PieceId Session::onlySelected() const {
     return m_selection.size() == 1 ? *m_selection.begin() : PieceId{};
 }
 
-void Session::reset(Sketch sketch) {
-    assert(!findFault(sketch));
-    m_sketch = std::move(sketch);
+void Session::reset(Making making) {
+    assert(!findFault(making));
+    m_making = std::move(making);
     m_selection.clear();
     m_markedUnsaved = false;
     m_undoStack.clear();
     ++m_revision;
-    emit changed({Change::Everything, {}});
+    emit changed({Change::Everything});
     emit cleanChanged(true);
 }
 
@@ -103,7 +104,7 @@ void Session::setClean() {
     emit cleanChanged(true);
 }
 
-Result<void> Session::perform(const Edit& edit, const QString& label, int gesture) {
+Result<void> Session::perform(const PageEdit& edit, const QString& label, int gesture) {
     if (edit.isEmpty()) {
         return {};
     }
@@ -115,10 +116,22 @@ Result<void> Session::perform(const Edit& edit, const QString& label, int gestur
     return {};
 }
 
+Result<void> Session::perform(const Edit& edit, const QString& label, int gesture) {
+    return perform(PageEdit{edit, {}}, label, gesture);
+}
+
+Result<void> Session::perform(const PhotoEdit& edit, const QString& label, int gesture) {
+    return perform(PageEdit{{}, edit}, label, gesture);
+}
+
 Result<void> Session::performAndSelectAdded(const Edit& edit, const QString& label) {
+    return performAndSelectAdded(PageEdit{edit, {}}, label);
+}
+
+Result<void> Session::performAndSelectAdded(const PageEdit& edit, const QString& label) {
     Selection added;
-    for (const auto& [id, after] : edit.pieces) {
-        if (after && !find(m_sketch, id)) {
+    for (const auto& [id, after] : edit.sketch.pieces) {
+        if (after && !find(m_making.sketch, id)) {
             added.insert(id);
         }
     }
@@ -135,7 +148,7 @@ int Session::newGesture() {
 }
 
 void Session::select(Selection selection) {
-    std::erase_if(selection, [this](PieceId id) { return !find(m_sketch, id); });
+    std::erase_if(selection, [this](PieceId id) { return !find(m_making.sketch, id); });
     if (selection == m_selection) {
         return;
     }
@@ -146,22 +159,17 @@ void Session::select(Selection selection) {
 }
 
 void Session::selectAll() {
-    select(Selection(m_sketch.order.begin(), m_sketch.order.end()));
+    select(Selection(m_making.sketch.order.begin(), m_making.sketch.order.end()));
 }
 
-Result<Edit> Session::exchange(const Edit& edit) {
-    auto inverse = apply(m_sketch, edit);
+Result<PageEdit> Session::exchange(const PageEdit& edit) {
+    auto inverse = apply(m_making, edit);
     if (!inverse) {
         return inverse;
     }
     ++m_revision;
-    Change change;
-    for (const auto& entry : edit.pieces) {
-        change.pieces.insert(entry.first);
-    }
-    change.kinds |= !edit.pieces.empty() || edit.order ? Change::Pieces : 0u;
-    change.kinds |= edit.page ? Change::Page : 0u;
-    change.kinds |= edit.texts ? Change::Texts : 0u;
+    // The inverse names what went along too: the photo of a slot that was removed.
+    Change change = changeBy(*inverse);
     const auto before = m_selection.size();
     forgetMissingSelection();
     change.kinds |= before != m_selection.size() ? Change::Selection : 0u;
@@ -169,8 +177,38 @@ Result<Edit> Session::exchange(const Edit& edit) {
     return inverse;
 }
 
+Change Session::changeBy(const PageEdit& inverse) const {
+    const auto& [sketch, photos] = inverse;
+    Change change;
+    const auto mark = [&change](bool touched, Change::Kind kind) {
+        change.kinds |= touched ? kind : 0u;
+    };
+    mark(!sketch.pieces.empty() || sketch.order, Change::Pieces);
+    mark(sketch.page.has_value(), Change::Page);
+    mark(sketch.texts.has_value(), Change::Texts);
+    mark(!photos.photos.empty() || photos.focal, Change::Photos);
+    mark(!photos.placements.empty(), Change::Placements);
+    mark(!photos.papers.empty(), Change::Papers);
+    std::ranges::copy(sketch.pieces | std::views::keys,
+                      std::inserter(change.pieces, change.pieces.end()));
+    std::ranges::copy(photos.placements | std::views::keys,
+                      std::inserter(change.pieces, change.pieces.end()));
+    std::ranges::copy(photos.photos | std::views::keys,
+                      std::inserter(change.photos, change.photos.end()));
+    std::ranges::copy(photos.papers | std::views::keys,
+                      std::inserter(change.papers, change.papers.end()));
+    if (photos.focal) {
+        for (const auto& focal : {*photos.focal, m_making.work.focal}) {
+            if (focal) {
+                change.photos.insert(*focal);
+            }
+        }
+    }
+    return change;
+}
+
 void Session::forgetMissingSelection() {
-    std::erase_if(m_selection, [this](PieceId id) { return !find(m_sketch, id); });
+    std::erase_if(m_selection, [this](PieceId id) { return !find(m_making.sketch, id); });
 }
 
 }  // namespace matwright::app

@@ -5,8 +5,10 @@
 #include <QString>
 #include <QUndoStack>
 #include <set>
+#include <string>
+#include <utility>
 
-#include "core/sketch/edit.h"
+#include "core/making/making_edit.h"
 
 namespace matwright::app {
 
@@ -17,14 +19,20 @@ struct Change {
         Page = 2,    // page setup
         Texts = 4,   // the sketch's name or note
         Selection = 8,
-        Everything = 15  // another sketch was loaded
+        Photos = 16,      // the tray: photos added, removed, found again, marked, evened out
+        Placements = 32,  // which photo stands in a slot and how it is cropped
+        Papers = 64,      // how papers look
+        Everything = 127  // another document was loaded
     };
     unsigned kinds = 0;
-    std::set<PieceId> pieces;  // touched ids, for Pieces and Selection
+    std::set<PieceId> pieces = {};      // touched ids, for Pieces, Selection and Placements
+    std::set<PhotoId> photos = {};      // touched ids, for Photos; a changed focal mark names both
+    std::set<std::string> papers = {};  // touched words, for Papers
     bool has(Kind kind) const { return (kinds & kind) != 0; }
 };
 
-// One open sketch: the document, its undo stack and what is selected. Knows no file and no widget.
+// One open document, a sketch or a page in the making: what it holds, its undo stack and what is
+// selected. A sketch is a page without photos. Knows no file and no widget.
 class Session final : public QObject {
     Q_OBJECT
 
@@ -33,7 +41,9 @@ class Session final : public QObject {
 
     explicit Session(QObject* parent = nullptr);
 
-    const Sketch& sketch() const { return m_sketch; }
+    const Sketch& sketch() const { return m_making.sketch; }
+    const PhotoWork& work() const { return m_making.work; }
+    const Making& making() const { return m_making; }
     const Selection& selection() const { return m_selection; }
     // The selected ids from bottom to top.
     std::vector<PieceId> selectedInOrder() const;
@@ -41,15 +51,19 @@ class Session final : public QObject {
     PieceId onlySelected() const;
 
     // Replaces everything: no undo past this point, nothing selected, clean.
-    void reset(Sketch sketch);
-    // Marks the sketch as changed though nothing was edited (a recovered sketch).
+    void reset(Making making);
+    void reset(Sketch sketch) { reset(Making{std::move(sketch), {}}); }
+    // Marks the work as changed though nothing was edited (a recovered sketch).
     void markUnsaved();
 
     // Applies the edit as one undo step called `label`. Edits of the same positive `gesture` number
     // in a row become one step (see newGesture). An empty edit does nothing. On error nothing
     // changes and the error is returned.
+    Result<void> perform(const PageEdit& edit, const QString& label, int gesture = 0);
     Result<void> perform(const Edit& edit, const QString& label, int gesture = 0);
+    Result<void> perform(const PhotoEdit& edit, const QString& label, int gesture = 0);
     // perform(), then selects the pieces that the edit added.
+    Result<void> performAndSelectAdded(const PageEdit& edit, const QString& label);
     Result<void> performAndSelectAdded(const Edit& edit, const QString& label);
     static int newGesture();
 
@@ -61,7 +75,7 @@ class Session final : public QObject {
     QUndoStack& undoStack() { return m_undoStack; }
     bool isClean() const { return m_undoStack.isClean() && !m_markedUnsaved; }
     void setClean();
-    // Counts up at every change of the sketch; equal numbers mean nothing changed in between.
+    // Counts up at every change of the document; equal numbers mean nothing changed in between.
     quint64 revision() const { return m_revision; }
 
   signals:
@@ -71,10 +85,11 @@ class Session final : public QObject {
   private:
     friend class EditCommand;
     // Applies without an undo step and tells the views; gives the inverse.
-    Result<Edit> exchange(const Edit& edit);
+    Result<PageEdit> exchange(const PageEdit& edit);
+    Change changeBy(const PageEdit& inverse) const;
     void forgetMissingSelection();
 
-    Sketch m_sketch;
+    Making m_making;
     Selection m_selection;
     QUndoStack m_undoStack;
     quint64 m_revision = 0;

@@ -22,7 +22,7 @@ Autosave::Autosave(Session& session, const SketchDocument& document, RecoveryPla
         if (clean) {
             discard();
         } else {
-            noteChange({Change::Everything, {}});
+            noteChange({Change::Everything});
         }
     });
 }
@@ -41,6 +41,11 @@ void Autosave::noteChange(const Change& change) {
     }
 }
 
+UnsavedWork Autosave::workNow() const {
+    const Making& making = m_session.making();
+    return {making, m_document.keptPictures().of(making), m_document.path()};
+}
+
 void Autosave::startWriting() {
     m_quiet.stop();
     m_latest.stop();
@@ -51,8 +56,8 @@ void Autosave::startWriting() {
         m_quiet.start();
         return;
     }
-    m_writer.start([this, sketch = m_session.sketch(), path = m_document.path()] {
-        const auto written = m_place.write(sketch, path);
+    m_writer.start([this, work = workNow()] {
+        const auto written = m_place.write(work);
         QMetaObject::invokeMethod(
             this, [this, written] { finishWriting(written); }, Qt::QueuedConnection);
     });
@@ -65,7 +70,7 @@ Result<void> Autosave::writeNow() {
     if (m_session.isClean()) {
         return {};
     }
-    auto written = m_place.write(m_session.sketch(), m_document.path());
+    auto written = m_place.write(workNow());
     finishWriting(written);
     return written;
 }

@@ -13,7 +13,7 @@
 namespace matwright::app {
 
 // Keeps a copy of unsaved work in the recovery folder: soon after the last change, at most so often
-// while changes keep coming, and none at all once the work is saved. The sketch is copied on the
+// while changes keep coming, and none at all once the work is saved. The work is copied on the
 // calling thread and written on another one, so that a slow disk never holds up a drag.
 class Autosave final : public QObject {
     Q_OBJECT
@@ -44,6 +44,7 @@ class Autosave final : public QObject {
 
   private:
     void noteChange(const Change& change);
+    UnsavedWork workNow() const;
     void startWriting();
     void finishWriting(const Result<void>& written);
     void beSafe();

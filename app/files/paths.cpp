@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -13,8 +14,16 @@ QString withoutEnding(const QString& text, QStringView ending) {
     return text.endsWith(ending, Qt::CaseInsensitive) ? text.chopped(ending.size()) : text;
 }
 
-QString withoutSketchSuffix(const QString& path) {
-    return withoutEnding(withoutEnding(path, u".svg"), u".sketch");
+// A word of ours before ".svg" goes too; without ".svg" only the kind's own word does, because the
+// other may be part of a name.
+QString withoutSuffix(const QString& path, DocumentKind kind) {
+    const QString bare = withoutEnding(path, u".svg");
+    const QString own =
+        kind == DocumentKind::Page ? QStringLiteral(".page") : QStringLiteral(".sketch");
+    const QString other =
+        kind == DocumentKind::Page ? QStringLiteral(".sketch") : QStringLiteral(".page");
+    const QString less = withoutEnding(bare, own);
+    return less == bare && bare != path ? withoutEnding(bare, other) : less;
 }
 
 }  // namespace
@@ -23,13 +32,26 @@ std::filesystem::path toPath(const QString& path) {
     return {QFile::encodeName(path).toStdString()};
 }
 
-QString withSketchSuffix(const QString& path) {
-    const QLatin1StringView suffix(sketchFileSuffix);
-    return path.endsWith(suffix, Qt::CaseInsensitive) ? path : withoutSketchSuffix(path) + suffix;
+QString suffixOf(DocumentKind kind) {
+    return QString::fromLatin1(kind == DocumentKind::Page ? pageFileSuffix : sketchFileSuffix);
 }
 
-QString sketchNameOf(const QString& path) {
-    return withoutSketchSuffix(QFileInfo(path).fileName());
+DocumentKind kindOfPath(const QString& path) {
+    return path.endsWith(suffixOf(DocumentKind::Page), Qt::CaseInsensitive) ? DocumentKind::Page
+                                                                            : DocumentKind::Sketch;
+}
+
+QString withSuffix(const QString& path, DocumentKind kind) {
+    const QString suffix = suffixOf(kind);
+    return path.endsWith(suffix, Qt::CaseInsensitive) ? path : withoutSuffix(path, kind) + suffix;
+}
+
+QString withSketchSuffix(const QString& path) {
+    return withSuffix(path, DocumentKind::Sketch);
+}
+
+QString documentNameOf(const QString& path) {
+    return withoutSuffix(QFileInfo(path).fileName(), kindOfPath(path));
 }
 
 QString shownText(const Error& error) {

@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "app/files/paths.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -17,7 +18,6 @@ namespace {
 
 const QString lockSuffix = QStringLiteral(".lock");
 const QString originSuffix = QStringLiteral(".from");
-const QString copySuffix = QString::fromLatin1(sketchFileSuffix);
 
 std::unique_ptr<QLockFile> lockOf(const QString& base) {
     auto lock = std::make_unique<QLockFile>(base + lockSuffix);
@@ -31,6 +31,27 @@ std::unique_ptr<QLockFile> lockOf(const QString& base) {
 QString readOrigin(const QString& base) {
     QFile file(base + originSuffix);
     return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+// The path of a copy without its suffix.
+QString baseOf(const QString& copyPath) {
+    return copyPath.chopped(suffixOf(kindOfPath(copyPath)).size());
+}
+
+QString copyOf(const QString& base, DocumentKind kind) {
+    return base + suffixOf(kind);
+}
+
+bool hasCopy(const QString& base) {
+    return QFile::exists(copyOf(base, DocumentKind::Sketch)) ||
+           QFile::exists(copyOf(base, DocumentKind::Page));
+}
+
+SmallPictures picturesOf(const UnsavedWork& work) {
+    return [&work](PieceId slot) {
+        const auto found = work.pictures.find(slot);
+        return found == work.pictures.end() ? std::string() : found->second;
+    };
 }
 
 // Everything of the id but its lock, with what an interrupted write left under a hidden name.
@@ -67,7 +88,7 @@ RecoveryPlace::RecoveryPlace(const QString& folder, FileStore& store)
 
 RecoveryPlace::~RecoveryPlace() = default;
 
-Result<void> RecoveryPlace::write(const Sketch& sketch, const QString& originalPath) {
+Result<void> RecoveryPlace::write(const UnsavedWork& work) {
     if (!m_lock) {
         const QString sentence =
             QCoreApplication::translate("RecoveryPlace",
@@ -76,8 +97,21 @@ Result<void> RecoveryPlace::write(const Sketch& sketch, const QString& originalP
                 .arg(QFileInfo(m_base).path());
         return std::unexpected(Error{ErrorCode::WriteFailed, sentence.toStdString(), {}});
     }
-    auto origin = m_store.replace(toPath(m_base + originSuffix), originalPath.toStdString());
-    return origin ? saveSketch(m_store, toPath(m_base + copySuffix), sketch) : origin;
+    const bool isPage = !work.making.work.isEmpty();
+    const auto bytes =
+        isPage ? savablePageBytes(work.making, picturesOf(work)) : savableBytes(work.making.sketch);
+    if (!bytes) {
+        return std::unexpected(bytes.error());
+    }
+    const auto kind = isPage ? DocumentKind::Page : DocumentKind::Sketch;
+    auto written = m_store.replace(toPath(m_base + originSuffix), work.originalPath.toStdString());
+    if (written) {
+        written = m_store.replace(toPath(copyOf(m_base, kind)), *bytes);
+    }
+    if (written) {  // the work as it was before its first photo, or after its last
+        QFile::remove(copyOf(m_base, isPage ? DocumentKind::Sketch : DocumentKind::Page));
+    }
+    return written;
 }
 
 void RecoveryPlace::clear() {
@@ -86,14 +120,23 @@ void RecoveryPlace::clear() {
 
 QString AbandonedWork::shownName() const {
     return originalPath.isEmpty() ? QCoreApplication::translate("AbandonedWork", "Untitled")
-                                  : sketchNameOf(originalPath);
+                                  : documentNameOf(originalPath);
 }
 
 std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
     std::vector<AbandonedWork> found;
     const QDir dir(folder);
-    for (const QFileInfo& info : dir.entryInfoList({u'*' + copySuffix}, QDir::Files)) {
-        const QString base = info.filePath().chopped(copySuffix.size());
+    QStringList looked;
+    // Of two copies of one session only the later one counts: it died before it could remove the
+    // other.
+    for (const QFileInfo& info : dir.entryInfoList(
+             {u'*' + suffixOf(DocumentKind::Sketch), u'*' + suffixOf(DocumentKind::Page)},
+             QDir::Files, QDir::Time)) {
+        const QString base = baseOf(info.filePath());
+        if (looked.contains(base)) {
+            continue;
+        }
+        looked << base;
         auto lock = lockOf(base);
         if (lock->tryLock(std::chrono::milliseconds(0))) {
             found.push_back(
@@ -102,8 +145,7 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
     }
     for (const QFileInfo& info : dir.entryInfoList({u'*' + lockSuffix}, QDir::Files)) {
         const QString base = info.filePath().chopped(lockSuffix.size());
-        if (!QFile::exists(base + copySuffix) &&
-            lockOf(base)->tryLock(std::chrono::milliseconds(0))) {
+        if (!hasCopy(base) && lockOf(base)->tryLock(std::chrono::milliseconds(0))) {
             removeWork(base);
         }
     }
@@ -112,7 +154,7 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
 }
 
 void throwAway(AbandonedWork work) {
-    removeWork(work.copyPath.chopped(copySuffix.size()));
+    removeWork(baseOf(work.copyPath));
 }
 
 }  // namespace matwright::app

@@ -4,22 +4,31 @@
 #include <QDateTime>
 #include <QLockFile>
 #include <QString>
+#include <map>
 #include <memory>
+#include <string>
 #include <vector>
 
 #include "core/filestore/file_store.h"
-#include "core/sketch/sketch.h"
+#include "core/making/making.h"
 
 namespace matwright::app {
 
 // The recovery folder holds three files for each session, all named after one random id:
 //   ID.lock        held while the session runs; the system lets go of it when the program dies
-//   ID.sketch.svg  a whole sketch file: the unsaved work
+//   ID.sketch.svg  a whole sketch file: the unsaved work; ID.page.svg for a page in the making
 //   ID.from        the path the work belongs to, UTF-8; empty or missing for unnamed work
 // A session that ends cleanly leaves none of them.
 
 // matwright/recovery in the person's state folder (XDG_STATE_HOME).
 QString standardRecoveryFolder();
+
+// What a recovery copy keeps.
+struct UnsavedWork {
+    Making making;
+    std::map<PieceId, std::string> pictures;  // small pictures that are there already
+    QString originalPath;                     // the path the work belongs to, or empty
+};
 
 // This session's place in the recovery folder.
 class RecoveryPlace {
@@ -30,7 +39,7 @@ class RecoveryPlace {
     ~RecoveryPlace();
 
     // May run on another thread than clear() does, but not at the same time.
-    Result<void> write(const Sketch& sketch, const QString& originalPath);
+    Result<void> write(const UnsavedWork& work);
     // Removes the copy: the work is saved, or thrown away.
     void clear();
 

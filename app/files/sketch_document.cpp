@@ -5,7 +5,7 @@
 #include <QFileInfo>
 #include <utility>
 
-#include "app/files/paths.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -17,6 +17,10 @@ QStringList toStringList(const std::vector<std::string>& sentences) {
         list << QString::fromStdString(sentence);
     }
     return list;
+}
+
+std::string folderOf(const QString& path) {
+    return toPath(path).parent_path().string();
 }
 
 Error inFile(Error error, const QString& path) {
@@ -31,10 +35,20 @@ SketchDocument::SketchDocument(Session& session, FileStore& store, QObject* pare
     : QObject(parent), m_session(session), m_store(store) {}
 
 QString SketchDocument::shownName() const {
-    return m_path.isEmpty() ? tr("Untitled") : sketchNameOf(m_path);
+    return m_path.isEmpty() ? tr("Untitled") : documentNameOf(m_path);
+}
+
+DocumentKind SketchDocument::kind() const {
+    return m_session.work().isEmpty() ? kindOfPath(m_path) : DocumentKind::Page;
+}
+
+bool SketchDocument::needsName() const {
+    return m_path.isEmpty() || kind() != kindOfPath(m_path);
 }
 
 void SketchDocument::startNew(Sketch sketch) {
+    m_elsewhere.clear();
+    m_kept.clear();
     m_session.reset(std::move(sketch));
     belongTo({}, {});
 }
@@ -62,15 +76,23 @@ Result<QStringList> SketchDocument::openRecovered(const QString& copyPath,
 }
 
 Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
-    const auto bytes = m_store.read(toPath(path), maxSketchFileBytes);
+    const auto bytes = m_store.read(toPath(path), maxPageFileBytes);
     if (!bytes) {
         return std::unexpected(bytes.error());
     }
-    auto loaded = readSketch(*bytes);
+    auto loaded = readPage(*bytes, folderOf(path));
     if (!loaded) {
         return std::unexpected(inFile(loaded.error(), path));
     }
-    m_session.reset(std::move(loaded->sketch));
+    m_kept.take(loaded->making, loaded->making.work.placements.empty()
+                                    ? std::map<PieceId, std::string>()
+                                    : smallPicturesIn(*bytes));
+    m_elsewhere.clear();
+    for (const auto& entry : loaded->photosElsewhere) {
+        m_elsewhere << QFileInfo(QString::fromStdString(entry.second)).path();
+    }
+    m_elsewhere.removeDuplicates();
+    m_session.reset(std::move(loaded->making));
     return Loaded{toStringList(loaded->warnings), contentKeyOf(*bytes)};
 }
 
@@ -83,18 +105,33 @@ Result<SavedSketch> SketchDocument::saveAs(const QString& path) {
     if (absolute == m_path) {
         return save();
     }
-    const auto there = m_store.read(toPath(absolute), maxSketchFileBytes);
+    const auto there = m_store.read(toPath(absolute), maxPageFileBytes);
     return saveOver(absolute, there ? std::optional(contentKeyOf(*there)) : std::nullopt);
+}
+
+Result<std::string> SketchDocument::bytesFor(const QString& path,
+                                             std::map<PieceId, std::string>& pictures) {
+    const Making& making = m_session.making();
+    if (kind() == DocumentKind::Sketch) {
+        return savableBytes(making.sketch);
+    }
+    for (const auto& entry : making.work.placements) {
+        std::string jpeg = m_pictures ? m_pictures(entry.first) : std::string();
+        pictures[entry.first] = jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
+    }
+    return savablePageBytes(making, [&](PieceId slot) { return pictures[slot]; }, folderOf(path));
 }
 
 Result<SavedSketch> SketchDocument::saveOver(const QString& path,
                                              std::optional<ContentKey> content) {
-    const auto bytes = savableBytes(m_session.sketch());
+    std::map<PieceId, std::string> pictures;
+    const auto bytes = bytesFor(path, pictures);
     if (!bytes) {
         return std::unexpected(inFile(bytes.error(), path));
     }
     auto saved = saveKeepingBoth(m_store, toPath(path), content, *bytes);
     if (saved) {
+        m_kept.take(m_session.making(), std::move(pictures));
         m_session.setClean();
         belongTo(QFile::decodeName(saved->path.c_str()), saved->content);
     }

@@ -13,7 +13,7 @@
 #include <unordered_set>
 #include <vector>
 
-#include "app/library/thumbnail_files.h"
+#include "app/thumbnails/thumbnail_files.h"
 #include "core/content/content_key.h"
 
 namespace matwright::app {

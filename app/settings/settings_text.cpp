@@ -102,6 +102,7 @@ Settings readSettings(const QSettings& file) {
     settings.sheetId = textAt(file, "template/sheet").toStdString();
     readFlag(file, "template/tiled", settings.templateTiled);
     settings.libraryFolder = chosenLibraryFolder(file);
+    settings.watchedFolder = textAt(file, "photos/watched-folder");
     settings.recentFiles = file.value(QStringLiteral("recent-files")).toStringList();
     return settings;
 }
@@ -125,6 +126,7 @@ void writeSettings(QSettings& file, const Settings& settings) {
     put("template/sheet", QString::fromStdString(settings.sheetId));
     put("template/tiled", settings.templateTiled);
     put("library/folder", settings.libraryFolder);
+    put("photos/watched-folder", settings.watchedFolder);
     put("recent-files", settings.recentFiles);
 }
 

@@ -9,9 +9,9 @@
 #include <QPushButton>
 #include <QScreen>
 
+#include "app/files/paths.h"
 #include "app/window/new_page_dialog.h"
 #include "app/window/screen_dialog.h"
-#include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
 namespace {
@@ -23,10 +23,24 @@ void phrase(QMessageBox& box, const QString& headline, const QString& sentences)
     box.setInformativeText(sentences);
 }
 
-// Old sketch files of other names can be picked too; whatever is picked is checked when read.
-QString fileFilter() {
-    return DialogQuestions::tr("Sketches (*%1);;All files (*)")
-        .arg(QLatin1StringView(sketchFileSuffix));
+QString filterOf(const QString& words, DocumentKind kind) {
+    return QStringLiteral("%1 (*%2)").arg(words, suffixOf(kind));
+}
+
+// Files of other names can be picked too; whatever is picked is checked when read.
+QString openFilter() {
+    return QStringList{DialogQuestions::tr("Sketches and pages (*%1 *%2)")
+                           .arg(suffixOf(DocumentKind::Sketch), suffixOf(DocumentKind::Page)),
+                       filterOf(DialogQuestions::tr("Sketches"), DocumentKind::Sketch),
+                       filterOf(DialogQuestions::tr("Pages in the making"), DocumentKind::Page),
+                       DialogQuestions::tr("All files (*)")}
+        .join(QStringLiteral(";;"));
+}
+
+QString photoFilter() {
+    return DialogQuestions::tr("Photos (%1);;All files (*)")
+        .arg(QStringLiteral("*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif "
+                            "*.JPG *.JPEG *.PNG *.TIF *.TIFF *.WEBP *.HEIC *.HEIF"));
 }
 
 }  // namespace
@@ -56,19 +70,45 @@ std::optional<Questions::NewPage> DialogQuestions::newPage(Scale scale) {
 
 std::optional<QString> DialogQuestions::fileToOpen(const QString& folder) {
     const QString path =
-        QFileDialog::getOpenFileName(m_window, tr("Open a sketch"), folder, fileFilter());
+        QFileDialog::getOpenFileName(m_window, tr("Open a sketch or a page"), folder, openFilter());
     return path.isEmpty() ? std::nullopt : std::optional(path);
 }
 
 std::optional<QString> DialogQuestions::fileToSave(const QString& suggestion) {
-    const QString path =
-        QFileDialog::getSaveFileName(m_window, tr("Save this sketch"), suggestion, fileFilter());
+    const bool isPage = kindOfPath(suggestion) == DocumentKind::Page;
+    const QString filter = isPage ? filterOf(tr("Pages in the making"), DocumentKind::Page)
+                                  : filterOf(tr("Sketches"), DocumentKind::Sketch);
+    const QString path = QFileDialog::getSaveFileName(
+        m_window, isPage ? tr("Save this page in the making") : tr("Save this sketch"), suggestion,
+        filter + QStringLiteral(";;") + tr("All files (*)"));
     return path.isEmpty() ? std::nullopt : std::optional(path);
 }
 
 bool DialogQuestions::mayReplace(const QString& path) {
     return confirmed(tr("Replace %1?").arg(QFileInfo(path).fileName()),
-                     tr("A sketch of that name is there already."), tr("&Replace"));
+                     tr("A file of that name is there already."), tr("&Replace"));
+}
+
+QStringList DialogQuestions::photosToAdd(const QString& folder) {
+    return QFileDialog::getOpenFileNames(m_window, tr("Add photos"), folder, photoFilter());
+}
+
+std::optional<QString> DialogQuestions::photoFolder(const QString& headline,
+                                                    const QString& folder) {
+    const QString path = QFileDialog::getExistingDirectory(m_window, headline, folder);
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+std::optional<QString> DialogQuestions::whereIsPhoto(const QString& name, const QString& folder) {
+    const QString path =
+        QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder, photoFilter());
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+bool DialogQuestions::mayTakeInstead(const QString& name, const QString& chosen) {
+    return confirmed(tr("Take %1 in its place?").arg(chosen),
+                     tr("It is another picture than %1 was. Its crop is kept as it is.").arg(name),
+                     tr("&Take it"));
 }
 
 Questions::RecoveryChoice DialogQuestions::recoveredWork(const AbandonedWork& work) {

@@ -16,16 +16,16 @@ FileActions::FileActions(FileFlow& flow, SettingsStore& settings, QWidget& windo
                           QStringLiteral("new"), tr("New")},
                          [&flow] { flow.startNew(); })),
       open(newAction(this,
-                     {tr("&Open…"), tr("Open a sketch"), QKeySequence::Open, QStringLiteral("open"),
+                     {tr("&Open…"), tr("Open a sketch or a page in the making"), QKeySequence::Open, QStringLiteral("open"),
                       tr("Open")},
                      [&flow] { flow.chooseAndOpen(); })),
       save(newAction(this,
-                     {tr("&Save"), tr("Save this sketch"), QKeySequence::Save,
+                     {tr("&Save"), tr("Save this sketch or page"), QKeySequence::Save,
                       QStringLiteral("save"), tr("Save")},
                      [&flow] { flow.save(); })),
       saveAs(newAction(this,
                        {tr("Save &as…"),
-                        tr("Save this sketch under another name"),
+                        tr("Save this sketch or page under another name"),
                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
                         {},
                         {}},
@@ -70,8 +70,11 @@ void FileActions::fillRecentMenu() {
     int number = 0;
     for (const QString& path : m_settings.value().recentFiles) {
         number = (number + 1) % 10;  // the tenth is reached with 0
-        QString name = sketchNameOf(path);
+        QString name = documentNameOf(path);
         name.replace(u'&', QStringLiteral("&&"));
+        if (kindOfPath(path) == DocumentKind::Page) {
+            name = tr("%1 (page)").arg(name);
+        }
         QAction* action = m_recentMenu->addAction(
             tr("&%1  %2 – %3").arg(number).arg(name, QFileInfo(path).path()));
         action->setStatusTip(path);

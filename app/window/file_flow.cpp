@@ -46,13 +46,17 @@ bool FileFlow::open(const QString& path) {
         if (opened.error().code == ErrorCode::NotFound) {
             forgetFile(m_workplace.settings, path);
         }
-        m_workplace.questions.tell(tr("This sketch could not be opened"),
+        m_workplace.questions.tell(kindOfPath(path) == DocumentKind::Page
+                                       ? tr("This page could not be opened")
+                                       : tr("This sketch could not be opened"),
                                    shownText(opened.error()));
         return false;
     }
     rememberFile(m_workplace.settings, m_document.path());
     if (!opened->isEmpty()) {
-        m_workplace.questions.tell(tr("Some parts of this sketch are not understood"),
+        m_workplace.questions.tell(m_document.kind() == DocumentKind::Page
+                                       ? tr("Some parts of this page are not understood")
+                                       : tr("Some parts of this sketch are not understood"),
                                    opened->join(u'\n'));
     }
     m_workplace.say(tr("Opened %1.").arg(m_document.shownName()));
@@ -60,19 +64,18 @@ bool FileFlow::open(const QString& path) {
 }
 
 bool FileFlow::save() {
-    if (m_document.path().isEmpty()) {
-        return saveAs();
-    }
-    return saveTo(m_document.path());
+    return m_document.needsName() ? saveAs() : saveTo(m_document.path());
 }
 
 bool FileFlow::saveAs() {
-    const QString suggestion = m_document.path().isEmpty() ? suggestionForNew() : m_document.path();
+    const QString suggestion = m_document.path().isEmpty()
+                                   ? suggestionForNew()
+                                   : withSuffix(m_document.path(), m_document.kind());
     const auto chosen = m_workplace.questions.fileToSave(suggestion);
     if (!chosen) {
         return false;
     }
-    const QString path = withSketchSuffix(*chosen);
+    const QString path = withSuffix(*chosen, m_document.kind());
     const bool isAnotherName = path != *chosen;
     if (isAnotherName && QFileInfo::exists(path) && !m_workplace.questions.mayReplace(path)) {
         return false;
@@ -84,7 +87,9 @@ bool FileFlow::saveTo(const QString& path) {
     finishTyping();
     const auto saved = m_document.saveAs(path);
     if (!saved) {
-        m_workplace.questions.tell(tr("The sketch could not be saved"),
+        m_workplace.questions.tell(m_document.kind() == DocumentKind::Page
+                                       ? tr("The page could not be saved")
+                                       : tr("The sketch could not be saved"),
                                    shownText(saved.error()) + u'\n' + whatIsLeft());
         return false;
     }
@@ -109,19 +114,20 @@ QString FileFlow::suggestionForNew() const {
     while (name.startsWith(u'.')) {  // such files are hidden
         name.remove(0, 1);
     }
-    return folder + u'/' + withSketchSuffix(name.isEmpty() ? tr("My page") : name.left(80));
+    return folder + u'/' +
+           withSuffix(name.isEmpty() ? tr("My page") : name.left(80), m_document.kind());
 }
 
 QString FileFlow::whatIsLeft() {
     if (m_workplace.session.isClean()) {
         return tr(
-            "The sketch is still open and nothing in it is lost. Try another folder with "
+            "The work is still open and nothing in it is lost. Try another folder with "
             "Save as.");
     }
     return m_autosave.writeNow()
-               ? tr("The sketch is still open and unsaved, and a recovery copy of it is kept. "
+               ? tr("The work is still open and unsaved, and a recovery copy of it is kept. "
                     "Try another folder with Save as.")
-               : tr("The sketch is still open and unsaved, but no recovery copy could be kept. "
+               : tr("The work is still open and unsaved, but no recovery copy could be kept. "
                     "Leave this window open and try another folder with Save as.");
 }
 

@@ -119,7 +119,7 @@ void setOwnName(FileStore& store, const fs::path& library, const std::string& na
 
 Result<KeptSketch> movedTo(FileStore& store, const fs::path& library, const std::string& sketch,
                            const fs::path& folder, std::string_view stem, ContentKey content) {
-    const auto moved = moveToFreeName(library / sketch, folder, stem, 1);
+    const auto moved = moveToFreeName(library / sketch, folder, stem, 1, sketchFileSuffix);
     if (!moved) {
         return std::unexpected(notMoved(moved.error(), library / sketch));
     }

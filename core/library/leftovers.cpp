@@ -55,14 +55,15 @@ void sweepTemporaries(const fs::path& folder) {
 }  // namespace
 
 std::expected<fs::path, int> moveToFreeName(const fs::path& file, const fs::path& folder,
-                                            std::string_view stem, int number) {
+                                            std::string_view stem, int number,
+                                            std::string_view suffix) {
     const FileDescriptor from = openedFolder(file.parent_path());
     const FileDescriptor to = openedFolder(folder);
     if (!from.isOpen() || !to.isOpen()) {
         return std::unexpected(errno);
     }
     for (;; ++number) {
-        const std::string name = numberedFileName(stem, number);
+        const std::string name = numberedFileName(stem, number, suffix);
         if (folder / name == file) {
             return file;
         }
@@ -85,7 +86,8 @@ std::vector<fs::path> rescueIn(const fs::path& folder) {
             fs::remove(left.path, ignored);
             continue;
         }
-        if (const auto shown = moveToFreeName(left.path, folder, stemOf(left.targetName), 1)) {
+        if (const auto shown = moveToFreeName(left.path, folder, stemOf(left.targetName), 1,
+                                              documentSuffixOf(left.targetName))) {
             rescued.push_back(*shown);
         }
     }

@@ -15,6 +15,7 @@ std::vector<std::filesystem::path> rescueIn(const std::filesystem::path& folder)
 // counted from `number`; where it is already called so, it stays. The error is the system's number.
 std::expected<std::filesystem::path, int> moveToFreeName(const std::filesystem::path& file,
                                                          const std::filesystem::path& folder,
-                                                         std::string_view stem, int number);
+                                                         std::string_view stem, int number,
+                                                         std::string_view suffix);
 
 }  // namespace matwright

@@ -14,6 +14,7 @@ namespace matwright {
 namespace {
 
 constexpr std::string_view sketchSuffix = sketchFileSuffix;
+constexpr std::string_view pageSuffix = ".page.svg";  // core/making stands above this folder
 
 std::string_view lastPart(std::string_view path) {
     return path.substr(path.rfind('/') + 1);
@@ -94,10 +95,17 @@ bool hasSketchSuffix(std::string_view path) {
     return name.size() > sketchSuffix.size() && name.ends_with(sketchSuffix);
 }
 
+std::string_view documentSuffixOf(std::string_view path) {
+    const std::string_view name = lastPart(path);
+    const bool isPage = name.size() > pageSuffix.size() && name.ends_with(pageSuffix);
+    return isPage ? pageSuffix : sketchSuffix;
+}
+
 std::string_view stemOf(std::string_view path) {
     std::string_view name = lastPart(path);
-    if (hasSketchSuffix(name)) {
-        name.remove_suffix(sketchSuffix.size());
+    const std::string_view suffix = documentSuffixOf(name);
+    if (name.size() > suffix.size() && name.ends_with(suffix)) {
+        name.remove_suffix(suffix.size());
     }
     return name;
 }
@@ -127,8 +135,12 @@ Result<std::string> checkedFolder(std::string_view typed) {
 }
 
 std::string numberedFileName(std::string_view stem, int number) {
+    return numberedFileName(stem, number, sketchSuffix);
+}
+
+std::string numberedFileName(std::string_view stem, int number, std::string_view suffix) {
     const std::string end =
-        number > 1 ? fmt::format(" ({}){}", number, sketchSuffix) : std::string(sketchSuffix);
+        number > 1 ? fmt::format(" ({}){}", number, suffix) : std::string(suffix);
     const std::string_view base = number > 1 ? withoutNumber(stem) : stem;
     return std::string(beginningOf(base, maxFileNameBytes - end.size())) + end;
 }

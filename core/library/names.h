@@ -21,7 +21,10 @@ inline constexpr std::size_t maxFileNameBytes = 255;
 
 // Whether the last part of the path ends as sketch files do, and has something before that.
 bool hasSketchSuffix(std::string_view path);
-// The last part of the path without the suffix of sketch files.
+// How a document's file is called behind its name: ".page.svg" where the path ends so, else the
+// suffix of sketch files.
+std::string_view documentSuffixOf(std::string_view path);
+// The last part of the path without the suffix of sketch files, or of pages in the making.
 std::string_view stemOf(std::string_view path);
 // The name to show for a sketch in the file `path`: its own, or the file's where it has none. The
 // number behind a file's name, " (2)" of a copy, is shown behind its own name too.
@@ -38,6 +41,8 @@ Result<std::string> checkedFolder(std::string_view typed);
 // gets the new one in its place. Too long stems lose their end, at the end of a character, so that
 // the whole has at most maxFileNameBytes.
 std::string numberedFileName(std::string_view stem, int number);
+// The same with another suffix in place of ".sketch.svg".
+std::string numberedFileName(std::string_view stem, int number, std::string_view suffix);
 // The stem without " (2)" or the like at its end; as it is where there is none.
 std::string_view withoutNumber(std::string_view stem);
 

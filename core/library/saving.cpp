@@ -16,6 +16,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
+// Pages in the making carry small pictures, so they may be larger than sketches.
+constexpr std::size_t largestFile = 2 * maxSketchFileBytes;
+
 enum class How { Replaced, HeldAlready, Made, MadeBeside, HeldBeside };
 
 struct Outcome {
@@ -34,7 +37,7 @@ class KeepingSave {
         // Each round another program made or removed the file at the very moment.
         constexpr int rounds = 3;
         for (int round = 0; round < rounds; ++round) {
-            const auto held = m_store.read(m_path, maxSketchFileBytes);
+            const auto held = m_store.read(m_path, largestFile);
             if (held && *held == m_bytes) {
                 return Outcome{How::HeldAlready, m_path};
             }
@@ -60,14 +63,16 @@ class KeepingSave {
     // False where the file holds anything unknown.
     Result<bool> replaceKnown() {
         return m_store.replaceIf(
-            m_path, maxSketchFileBytes,
+            m_path, largestFile,
             [&](std::string_view bytes) { return contentKeyOf(bytes) == *m_openedFrom; }, m_bytes);
     }
 
     Result<Outcome> saveBeside() {
-        const std::string stem(stemOf(m_path.filename().string()));
+        const std::string name = m_path.filename().string();
+        const std::string_view stem = stemOf(name);
+        const std::string_view suffix = documentSuffixOf(name);
         for (int number = 2;; ++number) {
-            const fs::path beside = m_path.parent_path() / numberedFileName(stem, number);
+            const fs::path beside = m_path.parent_path() / numberedFileName(stem, number, suffix);
             const auto made = m_store.create(beside, m_bytes);
             if (!made) {
                 return std::unexpected(made.error());
@@ -75,7 +80,7 @@ class KeepingSave {
             if (*made) {
                 return Outcome{How::MadeBeside, beside};
             }
-            const auto held = m_store.read(beside, maxSketchFileBytes);
+            const auto held = m_store.read(beside, largestFile);
             if (held && *held == m_bytes) {
                 return Outcome{How::HeldBeside, beside};
             }
@@ -96,10 +101,12 @@ std::string sentenceFor(const Outcome& outcome, bool wasOpened) {
     if (outcome.how != How::MadeBeside && outcome.how != How::HeldBeside) {
         return "";
     }
+    const std::string name = outcome.path.filename().string();
+    const char* kind = documentSuffixOf(name) == sketchFileSuffix ? "sketch" : "page";
     return fmt::format("{} Both are kept: yours is now \u201C{}\u201D.",
-                       wasOpened ? "Somebody else has changed this sketch meanwhile."
-                                 : "There is another sketch of this name.",
-                       printablePath(stemOf(outcome.path.filename().string())));
+                       wasOpened ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
+                                 : fmt::format("There is another {} of this name.", kind),
+                       printablePath(stemOf(name)));
 }
 
 std::string inLibrary(const fs::path& path, const fs::path& library) {
@@ -144,7 +151,7 @@ Result<SavedSketch> saveKeepingBoth(FileStore& store, const fs::path& path,
     const bool isBeside = outcome->how == How::MadeBeside || outcome->how == How::HeldBeside;
     SavedSketch saved{outcome->path, contentKeyOf(bytes), isBeside,
                       sentenceFor(*outcome, openedFrom.has_value())};
-    if (lock->library()) {
+    if (lock->library() && hasSketchSuffix(outcome->path.filename().string())) {
         const std::string labels =
             labelsFollow(store, *lock->library(), path, openedFrom, *outcome, saved.content);
         saved.said += (saved.said.empty() || labels.empty() ? "" : " ") + labels;

@@ -40,6 +40,8 @@ struct SavedSketch {
 // drive for example, can: then see FileStore::replaceIf, which notices it on the usual disks; its
 // header says what is left.
 //
+// A page in the making (".page.svg") is saved in the same way and keeps its own suffix.
+//
 // In a library the labels stay with the sketch: its record gets the new content. Labels that cannot
 // be kept up to date are said; the save has succeeded all the same. A work that goes beside takes
 // the tags and the note along.

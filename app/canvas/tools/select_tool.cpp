@@ -5,6 +5,7 @@
 
 #include "app/canvas/drags/band_drag.h"
 #include "app/canvas/drags/move_drag.h"
+#include "app/canvas/drags/photo_drags.h"
 #include "app/canvas/drags/resize_drag.h"
 #include "app/canvas/drags/rotate_drag.h"
 #include "app/canvas/hit_test.h"
@@ -37,6 +38,10 @@ std::unique_ptr<Drag> SelectTool::press(const Pointer& at, const HandleLayout& h
             return std::make_unique<ResizeDrag>(host(), session.onlySelected(), *spot->resize, at);
         }
         return std::make_unique<RotateDrag>(host(), at);
+    }
+    if (const PieceId slot = topPieceAt(sketch(), at.page, tolerance());
+        at.has(Qt::ControlModifier) && find(session.work(), slot)) {
+        return std::make_unique<PhotoMoveDrag>(host(), slot);
     }
     if (!isOverMovableSelection(at) && !at.has(Qt::AltModifier)) {
         const PieceId id = topPieceAt(sketch(), at.page, tolerance());
@@ -101,6 +106,12 @@ QString SelectTool::hint(const Pointer& at, const HandleLayout& handles) const {
     }
     const Piece& piece = sketch().pieces.at(id);
     const QString name = QString::fromStdString(displayName(piece));
+    if (find(host().session().work(), id)) {
+        return words(
+                   "%1: drag to move. Ctrl: drag its photo to another slot. Shift: straight, "
+                   "Alt: no snap.")
+            .arg(name);
+    }
     return piece.locked ? words("%1 is locked: select it and unlock it to move it.").arg(name)
                         : words(
                               "%1: drag to move. Shift: straight, Alt: no snap. Alt+click picks "

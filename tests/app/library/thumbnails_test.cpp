@@ -101,7 +101,7 @@ TEST_F(ThumbnailsTest, ComeFromTheDiskWithoutTheSketch) {
 
 TEST_F(ThumbnailsTest, AreDrawnAnewWhereTheKeptOneIsTorn) {
     const WantedThumbnail wanted = put(1);
-    const ThumbnailFiles files(cache(), 1 << 20);
+    const ThumbnailFiles files(cache(), 1 << 20, {});
     {
         Thumbnails first(cache());
         first.want({wanted});
@@ -152,7 +152,7 @@ TEST_F(ThumbnailsTest, DropTheOldestWhereMemoryIsUsedUp) {
 }
 
 TEST_F(ThumbnailsTest, KeepTheFolderOnTheDiskBounded) {
-    ThumbnailFiles files(cache(), 20'000);
+    ThumbnailFiles files(cache(), 20'000, {});
     QImage noise(32, 32, QImage::Format_RGB32);
     for (int i = 0; i < 60; ++i) {
         for (int at = 0; at < 32 * 32; ++at) {

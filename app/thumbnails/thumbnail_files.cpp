@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/library/thumbnail_files.h"
+#include "app/thumbnails/thumbnail_files.h"
 
 #include <QDateTime>
 #include <QDir>
@@ -13,13 +13,18 @@
 #include <utility>
 #include <vector>
 
-#include "app/library/thumbnail_drawing.h"
-
 namespace matwright::app {
 namespace {
 
-// Of PNG: 0 is small and slow, 100 large and quick.
-constexpr int quickEnough = 80;
+using Format = ThumbnailFiles::Format;
+
+// Of PNG 0 is small and slow, 100 large and quick; of JPEG 100 is best.
+int qualityOf(Format format) {
+    return format == Format::Png ? 80 : 88;
+}
+const char* nameOf(Format format) {
+    return format == Format::Png ? "png" : "jpg";
+}
 
 struct KeptPicture {
     QDateTime written;
@@ -39,18 +44,20 @@ std::vector<KeptPicture> picturesIn(const QString& folder) {
 
 }  // namespace
 
-ThumbnailFiles::ThumbnailFiles(QString folder, qint64 mostBytes)
+ThumbnailFiles::ThumbnailFiles(QString folder, qint64 mostBytes, Style style)
     : m_folder(std::move(folder)),
       m_mostBytes(mostBytes),
+      m_style(style),
       // The first picture of a session has the folder looked at.
       m_writtenSinceLook(mostBytes) {}
 
 QString ThumbnailFiles::pathOf(const ContentKey& content, int side) const {
     const QString key = QString::fromStdString(content.text());
-    return QStringLiteral("%1/%2/%3-%4-%5.png")
+    return QStringLiteral("%1/%2/%3-%4-%5.%6")
         .arg(m_folder, key.first(2), key.sliced(2))
         .arg(side)
-        .arg(thumbnailLook);
+        .arg(m_style.look)
+        .arg(QLatin1StringView(nameOf(m_style.format)));
 }
 
 std::optional<QImage> ThumbnailFiles::find(const ContentKey& content, int side) const {
@@ -59,7 +66,7 @@ std::optional<QImage> ThumbnailFiles::find(const ContentKey& content, int side) 
         return std::nullopt;
     }
     QImage image;
-    QImageReader reader(path, "png");
+    QImageReader reader(path, nameOf(m_style.format));
     if (!reader.read(&image) || image.width() > side || image.height() > side) {
         return std::nullopt;
     }
@@ -70,7 +77,7 @@ void ThumbnailFiles::keep(const ContentKey& content, int side, const QImage& ima
     const QString path = pathOf(content, side);
     QDir().mkpath(QFileInfo(path).path());
     QTemporaryFile file(path + QStringLiteral(".XXXXXX"));
-    if (!file.open() || !image.save(&file, "PNG", quickEnough)) {
+    if (!file.open() || !image.save(&file, nameOf(m_style.format), qualityOf(m_style.format))) {
         return;
     }
     const qint64 bytes = file.size();

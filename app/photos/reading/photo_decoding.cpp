@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+#include "app/photos/reading/photo_decoding.h"
+
+#include <algorithm>
+#include <array>
+#include <cstring>
+#include <filesystem>
+#include <utility>
+
+#include "core/photo/photo_source.h"
+
+namespace matwright::app {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+bool isNamedAsPhoto(const fs::path& path) {
+    std::string ending = path.extension().string();
+    std::ranges::transform(ending, ending.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    constexpr std::array endings = {".jpg",  ".jpeg", ".png",  ".tif", ".tiff",
+                                    ".webp", ".heic", ".heif", ".jpe"};
+    return std::ranges::find(endings, ending) != endings.end();
+}
+
+bool isHidden(const fs::path& path) {
+    return path.filename().string().starts_with('.');
+}
+
+Decoded failed(const Error& error, const std::stop_token& stop) {
+    Decoded none;
+    none.stopped = stop.stop_requested();
+    none.state = error.code == ErrorCode::NotFound ? PhotoState::Missing : PhotoState::Broken;
+    none.fault = QString::fromStdString(error.sentence);
+    return none;
+}
+
+}  // namespace
+
+bool isFolder(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_directory(path, ignored);
+}
+
+PhotoState stateOnDisk(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_regular_file(path, ignored) ? PhotoState::There : PhotoState::Missing;
+}
+
+std::vector<std::string> photosIn(const std::string& folder, std::size_t most,
+                                  const std::stop_token& stop) {
+    constexpr int deepest = 16;
+    std::vector<std::string> found;
+    std::error_code failure;
+    fs::recursive_directory_iterator it(folder, fs::directory_options::skip_permission_denied,
+                                        failure);
+    for (; !failure && it != fs::recursive_directory_iterator() && found.size() < most &&
+           !stop.stop_requested();
+         it.increment(failure)) {
+        std::error_code ignored;
+        const bool isDirectory = it->is_directory(ignored);
+        if (isDirectory && (isHidden(it->path()) || it.depth() >= deepest)) {
+            it.disable_recursion_pending();
+        } else if (!isDirectory && !isHidden(it->path()) && isNamedAsPhoto(it->path()) &&
+                   it->is_regular_file(ignored)) {
+            found.push_back(it->path().string());
+        }
+    }
+    std::ranges::sort(found);
+    return found;
+}
+
+LookedAt lookedAtFile(const std::string& path) {
+    auto facts = photoFacts(path);
+    if (!facts) {
+        return {path, std::unexpected(std::move(facts.error())), {}};
+    }
+    Photo photo;
+    photo.path = path;
+    photo.content = facts->content;
+    photo.upright = facts->upright;
+    photo.taken = std::move(facts->taken);
+    photo.rating = facts->rating;
+    return {path, std::move(photo), std::move(facts->remarks)};
+}
+
+Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& stop) {
+    const auto facts = photoFacts(photo.path);
+    if (!facts) {
+        return failed(facts.error(), stop);
+    }
+    if (facts->content != photo.content) {
+        Decoded other;
+        other.state = PhotoState::Changed;
+        return other;
+    }
+    const auto raster = decodePhoto(photo.path, longSide, stop);
+    if (!raster) {
+        return failed(raster.error(), stop);
+    }
+    Decoded made;
+    made.picture = toImage(*raster);
+    if (longSide == toneSampleSide) {
+        made.sample = histogramOf(*raster);
+    }
+    return made;
+}
+
+std::vector<std::pair<ContentKey, std::string>> foundAgain(std::vector<WantedPhoto> photos,
+                                                           const std::vector<std::string>& folders,
+                                                           const std::stop_token& stop) {
+    constexpr std::size_t mostFiles = 20'000;
+    std::vector<std::pair<ContentKey, std::string>> found;
+    for (const std::string& folder : folders) {
+        std::vector<std::string> files = photosIn(folder, mostFiles, stop);
+        std::ranges::stable_partition(files, [&](const std::string& file) {
+            return std::ranges::any_of(photos, [&](const WantedPhoto& photo) {
+                return fs::path(photo.path).filename() == fs::path(file).filename();
+            });
+        });
+        for (const std::string& file : files) {
+            if (photos.empty() || stop.stop_requested()) {
+                return found;
+            }
+            const auto facts = photoFacts(file);
+            if (!facts) {
+                continue;
+            }
+            const auto is = [&](const WantedPhoto& one) { return one.content == facts->content; };
+            if (std::erase_if(photos, is) > 0) {
+                found.emplace_back(facts->content, file);
+            }
+        }
+    }
+    return found;
+}
+
+QImage toImage(const Raster& raster) {
+    if (!raster.size.isPositive()) {
+        return {};
+    }
+    return QImage(raster.pixels.data(), raster.size.width, raster.size.height,
+                  qsizetype{3} * raster.size.width, QImage::Format_RGB888)
+        .convertToFormat(QImage::Format_RGB32);
+}
+
+Raster toRaster(const QImage& image) {
+    const QImage plain = image.convertToFormat(QImage::Format_RGB888);
+    Raster raster{{plain.width(), plain.height()}, {}};
+    const auto stride = std::size_t{3} * static_cast<std::size_t>(plain.width());
+    raster.pixels.resize(stride * static_cast<std::size_t>(plain.height()));
+    for (int y = 0; y < plain.height(); ++y) {
+        std::memcpy(raster.pixels.data() + stride * static_cast<std::size_t>(y),
+                    plain.constScanLine(y), stride);
+    }
+    return raster;
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QImage>
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "app/photos/photo_service.h"
+#include "core/raster/raster.h"
+
+namespace matwright::app {
+
+// What the threads of the photo service do with a file; no state, any thread.
+
+// A file as a photo for the tray.
+LookedAt lookedAtFile(const std::string& path);
+
+// The photos in the folder and below it, by their names' endings, in the order of their paths;
+// hidden ones, links to folders and what lies deeper than 16 folders are left out.
+std::vector<std::string> photosIn(const std::string& folder, std::size_t most,
+                                  const std::stop_token& stop);
+bool isFolder(const std::string& path);
+
+// A picture, or what is wrong with its file; stopped is an error with an empty sentence.
+struct Decoded {
+    QImage picture;                   // Format_RGB32; null where there is none
+    std::optional<Histogram> sample;  // where `longSide` was toneSampleSide
+    PhotoState state = PhotoState::There;
+    QString fault;
+    bool stopped = false;
+};
+// Only where the file still holds what it is said to.
+Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& stop);
+// There or Missing.
+PhotoState stateOnDisk(const std::string& path);
+
+// Where these contents are now, in the folders or below them; files of the name a photo had are
+// tried first. Reads every photo there where it has to.
+std::vector<std::pair<ContentKey, std::string>> foundAgain(std::vector<WantedPhoto> photos,
+                                                           const std::vector<std::string>& folders,
+                                                           const std::stop_token& stop);
+
+QImage toImage(const Raster& raster);
+Raster toRaster(const QImage& image);
+
+}  // namespace matwright::app
