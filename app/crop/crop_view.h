@@ -6,7 +6,7 @@
 #include <optional>
 
 #include "app/crop/crop_frame.h"
-#include "app/crop/photo_tile.h"
+#include "app/photos/photo_tile.h"
 
 namespace matwright::app {
 

@@ -29,15 +29,15 @@ Stroke edgeOf(Colour fill) {
 // One piece's parts, bottom to top.
 class PieceParts {
   public:
-    PieceParts(const Making& making, PieceId id)
-        : m_making(making), m_id(id), m_piece(making.sketch.pieces.at(id)) {}
+    PieceParts(const PhotoWork& work, PieceId id, const Piece& piece, const Placement* placement)
+        : m_work(work), m_id(id), m_piece(piece), m_placement(placement) {}
 
     void appendTo(std::vector<PagePiece>& parts) const {
         for (std::size_t mat = m_piece.mats.size(); mat-- > 0;) {
             parts.push_back(matPart(mat));
         }
-        if (const Placement* placement = find(m_making.work, m_id)) {
-            parts.push_back(photoPart(*placement));
+        if (m_placement != nullptr) {
+            parts.push_back(photoPart(*m_placement));
         } else if (const PaperLook* look = lookFor(m_piece.paper)) {
             parts.push_back(paperPart(*look));
             if (!isPaper(m_piece)) {
@@ -54,8 +54,8 @@ class PieceParts {
     }
 
     const PaperLook* lookFor(const std::string& paper) const {
-        const auto it = m_making.work.papers.find(paper);
-        return it == m_making.work.papers.end() ? nullptr : &it->second;
+        const auto it = m_work.papers.find(paper);
+        return it == m_work.papers.end() ? nullptr : &it->second;
     }
 
     static void fillWith(PagePiece& made, const PaperLook& look, LaidBox at) {
@@ -84,7 +84,7 @@ class PieceParts {
 
     PagePiece photoPart(const Placement& placement) const {
         PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
-        const PixelSize upright = m_making.work.photos.at(placement.photo).upright;
+        const PixelSize upright = m_work.photos.at(placement.photo).upright;
         made.fill =
             PhotoFill{placement.photo, placement.crop,
                       windowIn(placement.crop, upright, windowOf(m_piece, placement.border)),
@@ -102,9 +102,10 @@ class PieceParts {
         return made;
     }
 
-    const Making& m_making;
+    const PhotoWork& m_work;
     PieceId m_id;
     const Piece& m_piece;
+    const Placement* m_placement;
 };
 
 }  // namespace
@@ -120,8 +121,16 @@ std::vector<PagePiece> pagePicture(const Making& making) {
                          Stroke{hairline, pageEdge, {}}});
     }
     for (const PieceId id : making.sketch.order) {
-        PieceParts(making, id).appendTo(parts);
+        PieceParts(making.work, id, making.sketch.pieces.at(id), find(making.work, id))
+            .appendTo(parts);
     }
+    return parts;
+}
+
+std::vector<PagePiece> piecePicture(const PhotoWork& work, PieceId id, const Piece& piece,
+                                    const Placement* placement) {
+    std::vector<PagePiece> parts;
+    PieceParts(work, id, piece, placement).appendTo(parts);
     return parts;
 }
 

@@ -60,6 +60,11 @@ struct PagePiece {
 // sound.
 std::vector<PagePiece> pagePicture(const Making& making);
 
+// The parts of one piece as it would look with this shape and this placement (null: no photo), for
+// showing a change before it is made. The placement's photo is in the tray.
+std::vector<PagePiece> piecePicture(const PhotoWork& work, PieceId id, const Piece& piece,
+                                    const Placement* placement);
+
 // The box of a slot's window and how it is turned.
 LaidBox windowBox(const Piece& slot, Length border);
 
