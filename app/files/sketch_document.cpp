@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "app/files/page_bytes.h"
+#include "app/files/page_paths.h"
 #include "core/making/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
@@ -80,6 +81,7 @@ Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
     if (!loaded) {
         return std::unexpected(inFile(loaded.error(), path));
     }
+    loaded->making = withPathsFrom(std::move(loaded->making), QFileInfo(path).path());
     m_kept.take(loaded->making, loaded->making.work.placements.empty()
                                     ? std::map<PieceId, std::string>()
                                     : smallPicturesIn(*bytes));
@@ -101,10 +103,10 @@ Result<SavedSketch> SketchDocument::saveAs(const QString& path) {
 }
 
 // A page too large with its pictures is kept without them.
-Result<std::string> SketchDocument::bytesFor(DocumentKind kind,
+Result<std::string> SketchDocument::bytesFor(const QString& path,
                                              std::map<PieceId, std::string>& pictures) {
     const Making& making = m_session.making();
-    if (kind == DocumentKind::Sketch) {
+    if (kind() == DocumentKind::Sketch) {
         return savableBytes(making.sketch);
     }
     for (const auto& entry : making.work.placements) {
@@ -112,13 +114,13 @@ Result<std::string> SketchDocument::bytesFor(DocumentKind kind,
         pictures[entry.first] =
             jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
     }
-    return savablePage(making, pictures);
+    return savablePage(withPathsBelow(making, QFileInfo(path).path()), pictures);
 }
 
 Result<SavedSketch> SketchDocument::saveOver(const QString& path,
                                              std::optional<ContentKey> content) {
     std::map<PieceId, std::string> pictures;
-    const auto bytes = bytesFor(kind(), pictures);
+    const auto bytes = bytesFor(path, pictures);
     if (!bytes) {
         return std::unexpected(inFile(bytes.error(), path));
     }

@@ -70,7 +70,7 @@ class SketchDocument final : public QObject {
         ContentKey content;
     };
     Result<Loaded> load(const QString& path);
-    Result<std::string> bytesFor(DocumentKind kind, std::map<PieceId, std::string>& pictures);
+    Result<std::string> bytesFor(const QString& path, std::map<PieceId, std::string>& pictures);
     Result<SavedSketch> saveOver(const QString& path, std::optional<ContentKey> content);
     void belongTo(const QString& path, std::optional<ContentKey> content);
 

@@ -16,6 +16,8 @@ PhotoAccess::PhotoAccess(QString partsFolder, QString cacheFolder, QObject* pare
       m_cacheFolder(cacheFolder.isEmpty() ? QFile::decodeName(personalCacheFolder().c_str())
                                           : std::move(cacheFolder)) {}
 
+PhotoAccess::PhotoAccess(std::unique_ptr<PhotoService> service) : m_service(std::move(service)) {}
+
 PhotoAccess::~PhotoAccess() = default;
 
 PhotoService* PhotoAccess::open() {

@@ -20,6 +20,8 @@ class PhotoAccess final : public QObject {
   public:
     // `partsFolder` as in app/parts; an empty `cacheFolder` is the person's own.
     explicit PhotoAccess(QString partsFolder, QString cacheFolder = {}, QObject* parent = nullptr);
+    // One that is open already, for tests.
+    explicit PhotoAccess(std::unique_ptr<PhotoService> service);
     ~PhotoAccess() override;
 
     // Opens the part if it is not open; null where that is not possible, see fault().

@@ -22,6 +22,9 @@ PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QStrin
     connect(m_soon, &QTimer::timeout, this, &PhotoCare::searchNearby);
     connect(&session, &Session::changed, this, &PhotoCare::onChange);
     connect(&access, &PhotoAccess::opened, this, &PhotoCare::listenTo);
+    if (access.ifOpen()) {
+        listenTo(access.ifOpen());
+    }
 }
 
 void PhotoCare::listenTo(PhotoService* service) {

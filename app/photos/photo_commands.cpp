@@ -279,4 +279,23 @@ QString setPath(Session& session, PhotoId photo, const std::string& path) {
                 words("Find photo"), words("The photo is found again."));
 }
 
+QString replacePhoto(Session& session, PhotoId photo, const Photo& file) {
+    const bool isThere = std::ranges::any_of(session.work().photos, [&](const auto& entry) {
+        return entry.first != photo && entry.second.content == file.content;
+    });
+    if (isThere) {
+        return words("That picture is in the tray already.");
+    }
+    const PhotoId ids[] = {photo};
+    const auto change = [&](Photo& after) {
+        after.path = file.path;
+        after.content = file.content;
+        after.upright = file.upright;
+        after.taken = file.taken;
+        after.rating = file.rating;
+    };
+    return done(session, changed(session, ids, change), words("Find photo"),
+                words("The photo is found again."));
+}
+
 }  // namespace matwright::app

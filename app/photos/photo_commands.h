@@ -55,4 +55,8 @@ QString removeFromTray(Session& session, std::span<const PhotoId> photos);
 // The same photo at another place.
 QString setPath(Session& session, PhotoId photo, const std::string& path);
 
+// Another file in its place: what is told of the file changes, what the person chose stays. Refused
+// where that picture is in the tray already.
+QString replacePhoto(Session& session, PhotoId photo, const Photo& file);
+
 }  // namespace matwright::app

@@ -31,6 +31,7 @@ struct Settings {
     Length overlap = Length::inches(0, 1, 4);
     bool templateTiled = false;
     QString libraryFolder;    // of sketches; empty: the standard one
+    QString watchedFolder;    // photos that arrive there come into the tray; empty: none
     QStringList recentFiles;  // absolute paths, latest first, at most maxRecentFiles
 
     friend bool operator==(const Settings&, const Settings&) = default;

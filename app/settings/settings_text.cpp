@@ -107,6 +107,7 @@ Settings readSettings(const QSettings& file) {
     settings.sheetId = textAt(file, "template/sheet").toStdString();
     readFlag(file, "template/tiled", settings.templateTiled);
     settings.libraryFolder = textAt(file, "library/folder");
+    settings.watchedFolder = textAt(file, "photos/watched-folder");
     settings.recentFiles = file.value(QStringLiteral("recent-files")).toStringList();
     return settings;
 }
@@ -130,6 +131,7 @@ void writeSettings(QSettings& file, const Settings& settings) {
     put("template/sheet", QString::fromStdString(settings.sheetId));
     put("template/tiled", settings.templateTiled);
     put("library/folder", settings.libraryFolder);
+    put("photos/watched-folder", settings.watchedFolder);
     put("recent-files", settings.recentFiles);
 }
 

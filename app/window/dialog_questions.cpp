@@ -37,6 +37,12 @@ QString openFilter() {
         .join(QStringLiteral(";;"));
 }
 
+QString photoFilter() {
+    return DialogQuestions::tr("Photos (%1);;All files (*)")
+        .arg(QStringLiteral("*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif "
+                            "*.JPG *.JPEG *.PNG *.TIF *.TIFF *.WEBP *.HEIC *.HEIF"));
+}
+
 }  // namespace
 
 Questions::UnsavedChoice DialogQuestions::unsavedWork(const QString& name) {
@@ -81,6 +87,28 @@ std::optional<QString> DialogQuestions::fileToSave(const QString& suggestion) {
 bool DialogQuestions::mayReplace(const QString& path) {
     return confirmed(tr("Replace %1?").arg(QFileInfo(path).fileName()),
                      tr("A file of that name is there already."), tr("&Replace"));
+}
+
+QStringList DialogQuestions::photosToAdd(const QString& folder) {
+    return QFileDialog::getOpenFileNames(m_window, tr("Add photos"), folder, photoFilter());
+}
+
+std::optional<QString> DialogQuestions::photoFolder(const QString& headline,
+                                                    const QString& folder) {
+    const QString path = QFileDialog::getExistingDirectory(m_window, headline, folder);
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+std::optional<QString> DialogQuestions::whereIsPhoto(const QString& name, const QString& folder) {
+    const QString path = QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder,
+                                                      photoFilter());
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+bool DialogQuestions::mayTakeInstead(const QString& name, const QString& chosen) {
+    return confirmed(tr("Take %1 in its place?").arg(chosen),
+                     tr("It is another picture than %1 was. Its crop is kept as it is.").arg(name),
+                     tr("&Take it"));
 }
 
 Questions::RecoveryChoice DialogQuestions::recoveredWork(const AbandonedWork& work) {

@@ -20,6 +20,10 @@ class DialogQuestions final : public QObject, public Questions {
     std::optional<QString> fileToOpen(const QString& folder) override;
     std::optional<QString> fileToSave(const QString& suggestion) override;
     bool mayReplace(const QString& path) override;
+    QStringList photosToAdd(const QString& folder) override;
+    std::optional<QString> photoFolder(const QString& headline, const QString& folder) override;
+    std::optional<QString> whereIsPhoto(const QString& name, const QString& folder) override;
+    bool mayTakeInstead(const QString& name, const QString& chosen) override;
     RecoveryChoice recoveredWork(const AbandonedWork& work) override;
     std::optional<double> screenPpi(double current, Scale scale) override;
     void tell(const QString& headline, const QString& sentences) override;

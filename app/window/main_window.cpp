@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 
 #include <QCloseEvent>
+#include <QDropEvent>
 #include <QDialog>
 #include <QDir>
 #include <QDockWidget>
@@ -16,11 +17,15 @@
 #include <utility>
 
 #include "app/canvas/canvas.h"
+#include "app/canvas/page_view.h"
 #include "app/files/paths.h"
 #include "app/panels/checks_panel.h"
 #include "app/panels/page_panel.h"
 #include "app/panels/piece_panel.h"
 #include "app/panels/tray_panel.h"
+#include "app/photos/photo_commands.h"
+#include "app/photos/photo_mime.h"
+#include "app/photos/photo_tray_panel.h"
 #include "app/printing/template_part.h"
 #include "app/window/arrange_actions.h"
 #include "app/window/edit_actions.h"
@@ -30,6 +35,8 @@
 #include "app/window/library_place.h"
 #include "app/window/next_step_button.h"
 #include "app/window/next_step_line.h"
+#include "app/window/photo_actions.h"
+#include "app/window/photo_place.h"
 #include "app/window/setting_actions.h"
 #include "app/window/status_line.h"
 #include "app/window/tool_actions.h"
@@ -40,7 +47,7 @@ namespace {
 
 const QString geometryKey = QStringLiteral("geometry");
 const QString docksKey = QStringLiteral("docks");
-constexpr int docksVersion = 3;  // count up when docks or toolbars change
+constexpr int docksVersion = 4;  // count up when docks or toolbars change
 
 // A dock behind another tab counts as shown for Qt, only outside the window: Tab would go through
 // everything in it unseen.
@@ -90,9 +97,12 @@ void MainWindow::makeCentre() {
 void MainWindow::makeDocks() {
     setTabPosition(Qt::AllDockWidgetAreas, QTabWidget::North);
     m_trayDock = addDock(QStringLiteral("tray"), tr("&Tray"), Qt::LeftDockWidgetArea);
+    m_photoDock = addDock(QStringLiteral("photos"), tr("P&hotos"), Qt::LeftDockWidgetArea);
     m_pieceDock = addDock(QStringLiteral("piece"), tr("&Piece"), Qt::RightDockWidgetArea);
     m_pageDock = addDock(QStringLiteral("page"), tr("Pa&ge"), Qt::RightDockWidgetArea);
-    m_checksDock = addDock(QStringLiteral("checks"), tr("C&hecks"), Qt::RightDockWidgetArea);
+    m_checksDock = addDock(QStringLiteral("checks"), tr("&Checks"), Qt::RightDockWidgetArea);
+    tabifyDockWidget(m_trayDock, m_photoDock);
+    m_trayDock->raise();
     tabifyDockWidget(m_pieceDock, m_pageDock);
     m_pieceDock->raise();
     resizeDocks({m_trayDock, m_pieceDock}, {280, 290}, Qt::Horizontal);
@@ -135,6 +145,17 @@ void MainWindow::fillDocks() {
         dock->setWidget(panel);
         hideBehindTabs(*dock, *panel);
     }
+    fillPhotoDock();
+}
+
+void MainWindow::fillPhotoDock() {
+    PhotoTrayPanel* panel = m_photos->makePanel(m_photoActions->adding());
+    delete m_photoDock->widget();
+    m_photoDock->setWidget(panel);
+    hideBehindTabs(*m_photoDock, *panel);
+    PhotoTrayView& view = panel->view();
+    connect(&view, &PhotoTrayView::choiceChanged, m_photoActions, &PhotoActions::updateEnabled);
+    connect(&view, &PhotoTrayView::menuWanted, this, &MainWindow::showTrayMenu);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
@@ -155,6 +176,8 @@ void MainWindow::makeActions() {
     m_toolActions = new ToolActions(*m_canvas);
     m_arrangeActions = new ArrangeActions(m_workplace, this);
     connect(m_fileActions->makeTemplate, &QAction::triggered, this, &MainWindow::showTemplate);
+    m_photos = new PhotoPlace(m_workplace, m_work.document, m_partsFolder, this);
+    m_photoActions = new PhotoActions(m_workplace, *m_photos, this);
     m_library =
         new LibraryPlace(m_workplace, *m_files, m_work.document, *m_centre, *this, m_partsFolder);
 }
@@ -178,9 +201,11 @@ void MainWindow::makeMenus() {
     m_toolActions->addTo(*draw);
     QMenu* arrange = menuBar()->addMenu(tr("&Arrange"));
     m_arrangeActions->addTo(*arrange);
+    QMenu* photo = menuBar()->addMenu(tr("&Photo"));
+    m_photoActions->addTo(*photo);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     (new HelpActions(*menuBar(), *this))->addTo(*help);
-    for (QMenu* menu : {edit, panels, draw, arrange}) {
+    for (QMenu* menu : {edit, panels, draw, arrange, photo}) {
         m_library->addForPageOnly(*menu);
     }
     m_library->addMenuBefore(help->menuAction());
@@ -246,6 +271,13 @@ void MainWindow::connectParts() {
     connect(&m_work.document, &SketchDocument::pathChanged, this, &MainWindow::showTitle);
     connect(&m_work.session, &Session::cleanChanged, this,
             [this](bool clean) { setWindowModified(!clean); });
+    connect(&m_work.session, &Session::changed, this, [this](const Change& change) {
+        if (change.has(Change::Photos) || change.has(Change::Papers)) {
+            showTitle();  // a sketch may have become a page
+        }
+    });
+    connect(&m_canvas->page(), &PageView::filesDropped, this, &MainWindow::takeFiles);
+    setAcceptDrops(true);
 }
 
 void MainWindow::showTemplate() {
@@ -288,8 +320,57 @@ void MainWindow::showContextMenu(QPoint globalPos) {
     menu.addActions({m_editActions->cut, m_editActions->copy, m_editActions->paste,
                      m_editActions->duplicate, m_editActions->remove});
     menu.addSeparator();
+    if (!selectedSlots(m_work.session).empty()) {
+        m_photoActions->addForSlotTo(menu);
+        menu.addSeparator();
+    }
     m_arrangeActions->addMostUsedTo(menu);
     menu.exec(globalPos);
+}
+
+void MainWindow::showTrayMenu(QPoint globalPos) {
+    QMenu menu;
+    m_photoActions->addForTrayTo(menu);
+    menu.exec(globalPos);
+}
+
+void MainWindow::takeFiles(const QStringList& paths, std::optional<PieceId> slot) {
+    QStringList photos = paths;
+    const auto isDocument = [](const QString& path) {
+        return path.endsWith(suffixOf(DocumentKind::Sketch), Qt::CaseInsensitive) ||
+               path.endsWith(suffixOf(DocumentKind::Page), Qt::CaseInsensitive);
+    };
+    photos.removeIf(isDocument);
+    if (photos.isEmpty()) {  // one window shows one of them
+        if (!paths.isEmpty() && m_files->mayLeave()) {
+            m_files->open(paths.constFirst());
+        }
+        return;
+    }
+    m_photoDock->show();
+    m_photoDock->raise();
+    m_photos->add(photos, slot);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (photosFromMime(event->mimeData()).empty() && !filesFromMime(event->mimeData()).isEmpty()) {
+        event->setDropAction(Qt::CopyAction);
+        event->accept();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    event->setDropAction(Qt::CopyAction);
+    event->accept();
+    takeFiles(filesFromMime(event->mimeData()), {});
+}
+
+// A drive may have been plugged in, or files moved, while the person was elsewhere.
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && isActiveWindow() && m_photos) {
+        m_photos->lookAgain();
+    }
 }
 
 void MainWindow::showTitle() {

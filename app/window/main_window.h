@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <optional>
 
 #include "app/files/open_work.h"
 #include "app/parts/parts.h"
@@ -16,6 +17,8 @@ class Canvas;
 class FileActions;
 class FileFlow;
 class LibraryPlace;
+class PhotoActions;
+class PhotoPlace;
 class EditActions;
 class ArrangeActions;
 class SettingActions;
@@ -37,6 +40,7 @@ class MainWindow final : public QMainWindow {
     FileFlow& files() { return *m_files; }
     StatusLine& statusLine() { return *m_status; }
     LibraryPlace& library() { return *m_library; }
+    PhotoPlace& photos() { return *m_photos; }
 
     // Opens the template window, without waiting for it; tells where that part is missing.
     void showTemplate();
@@ -44,6 +48,9 @@ class MainWindow final : public QMainWindow {
   protected:
     void closeEvent(QCloseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
   private:
     void makeCentre();
@@ -62,6 +69,10 @@ class MainWindow final : public QMainWindow {
     void showPiece();
     void showDock(QDockWidget& dock);
     void showContextMenu(QPoint globalPos);
+    void showTrayMenu(QPoint globalPos);
+    void fillPhotoDock();
+    // Documents are opened, photos and folders come into the tray.
+    void takeFiles(const QStringList& paths, std::optional<PieceId> slot);
     void showTitle();
     void restorePlace();
     void keepPlace();
@@ -75,7 +86,9 @@ class MainWindow final : public QMainWindow {
     QStackedWidget* m_centre = nullptr;
     FileFlow* m_files = nullptr;
     LibraryPlace* m_library = nullptr;
+    PhotoPlace* m_photos = nullptr;
     QDockWidget* m_trayDock = nullptr;
+    QDockWidget* m_photoDock = nullptr;
     QDockWidget* m_pieceDock = nullptr;
     QDockWidget* m_pageDock = nullptr;
     QDockWidget* m_checksDock = nullptr;
@@ -88,6 +101,7 @@ class MainWindow final : public QMainWindow {
     SettingActions* m_settingActions = nullptr;
     ToolActions* m_toolActions = nullptr;
     ArrangeActions* m_arrangeActions = nullptr;
+    PhotoActions* m_photoActions = nullptr;
 };
 
 }  // namespace matwright::app

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <optional>
 
 #include "app/files/recovery.h"
@@ -27,6 +28,15 @@ class Questions {
     virtual std::optional<QString> fileToSave(const QString& suggestion) = 0;
     // A file of that name exists, and the person was not asked about it yet.
     virtual bool mayReplace(const QString& path) = 0;
+
+    // Photos to add, several at once; none: cancelled.
+    virtual QStringList photosToAdd(const QString& folder) = 0;
+    // A folder of photos.
+    virtual std::optional<QString> photoFolder(const QString& headline, const QString& folder) = 0;
+    // The file that the photo of this name is now.
+    virtual std::optional<QString> whereIsPhoto(const QString& name, const QString& folder) = 0;
+    // The file that was chosen for it holds another picture.
+    virtual bool mayTakeInstead(const QString& name, const QString& chosen) = 0;
 
     enum class RecoveryChoice { Open, ThrowAway, Later };
     virtual RecoveryChoice recoveredWork(const AbandonedWork& work) = 0;

@@ -15,6 +15,7 @@
 #include "app/files/open_work.h"
 #include "app/library/library_part.h"
 #include "app/parts/parts.h"
+#include "app/photos/photos_part.h"
 #include "app/printing/template_part.h"
 #include "app/settings/theme.h"
 #include "app/window/dialog_questions.h"
@@ -71,7 +72,8 @@ std::optional<Error> faultOf(const QString& folder, const QString& name) {
 int checkParts() {
     const QString folder = standardPartsFolder();
     for (const auto& fault : {faultOf<TemplatePart>(folder, QStringLiteral("template")),
-                              faultOf<LibraryPart>(folder, QStringLiteral("library"))}) {
+                              faultOf<LibraryPart>(folder, QStringLiteral("library")),
+                              faultOf<PhotosPart>(folder, QStringLiteral("photos"))}) {
         if (fault) {
             std::puts(fault->text().c_str());
             return 1;

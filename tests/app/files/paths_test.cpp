@@ -22,8 +22,29 @@ TEST(WithSketchSuffix, AddsWhatIsMissing) {
     }
 }
 
-TEST(SketchNameOf, IsTheFileNameWithoutFolderAndSuffix) {
+TEST(WithSuffix, TurnsASketchsNameIntoAPagesAndBack) {
+    struct Case {
+        const char* given;
+        const char* expected;
+    };
+    for (const auto& [given, expected] : {Case{"/a/garden.sketch.svg", "/a/garden.page.svg"},
+                                          {"/a/garden", "/a/garden.page.svg"},
+                                          {"/a/garden.page", "/a/garden.page.svg"},
+                                          {"/a/garden.page.svg", "/a/garden.page.svg"},
+                                          {"/a/my.sketch", "/a/my.sketch.page.svg"}}) {
+        EXPECT_EQ(withSuffix(QString::fromUtf8(given), DocumentKind::Page),
+                  QString::fromUtf8(expected));
+    }
+    EXPECT_EQ(withSketchSuffix(QStringLiteral("/a/garden.page.svg")),
+              QStringLiteral("/a/garden.sketch.svg"));
+    EXPECT_EQ(kindOfPath(QStringLiteral("/a/GARDEN.PAGE.SVG")), DocumentKind::Page);
+    EXPECT_EQ(kindOfPath(QStringLiteral("/a/garden.svg")), DocumentKind::Sketch);
+}
+
+TEST(DocumentNameOf, IsTheFileNameWithoutFolderAndSuffix) {
     EXPECT_EQ(documentNameOf(QStringLiteral("/a/Our garden.sketch.svg")),
+              QStringLiteral("Our garden"));
+    EXPECT_EQ(documentNameOf(QStringLiteral("/a/Our garden.page.svg")),
               QStringLiteral("Our garden"));
     EXPECT_EQ(documentNameOf(QStringLiteral("drawing.svg")), QStringLiteral("drawing"));
     EXPECT_EQ(documentNameOf(QStringLiteral("/a/notes.txt")), QStringLiteral("notes.txt"));

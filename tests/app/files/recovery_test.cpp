@@ -14,6 +14,7 @@
 
 #include "app/files/open_work.h"
 #include "app/files/paths.h"
+#include "core/making/making_edit.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -62,6 +63,36 @@ TEST_F(Recovery, GivesBackWorkAndWhereItBelongs) {
     const auto loaded = loadSketch(m_files, toPath(found[0].copyPath));
     ASSERT_TRUE(loaded);
     EXPECT_EQ(loaded->sketch, sketch);
+}
+
+TEST_F(Recovery, KeepsAPageInTheMakingWithItsPhotosAndSmallPictures) {
+    Making making{blankSketch(), {}};
+    Piece slot;
+    slot.kind = PieceKind::PhotoSlot;
+    slot.size = {Length::inches(4), Length::inches(6)};
+    ASSERT_TRUE(apply(making, PageEdit{addPieces(making.sketch, {&slot, 1}), {}}));
+    Photo photo;
+    photo.path = "/photos/boat.jpg";
+    photo.upright = {3024, 4032};
+    ASSERT_TRUE(apply(making, PageEdit{{}, addPhotos(making.work, {&photo, 1})}));
+    ASSERT_TRUE(apply(making, PageEdit{{}, placePhoto(making, PieceId{1}, PhotoId{1})}));
+    const std::string jpeg("\xFF\xD8\xFFsmall\xFF\xD9");
+    {
+        RecoveryPlace place(folder(), m_files);
+        // As a sketch first: of two copies only the later one may be left.
+        ASSERT_TRUE(place.write({{making.sketch, {}}, {}, original()}));
+        ASSERT_TRUE(place.write({making, {{PieceId{1}, jpeg}}, original()}));
+    }
+    auto found = findAbandonedWork(folder());
+    ASSERT_EQ(found.size(), 1u);
+    EXPECT_TRUE(found[0].copyPath.endsWith(QStringLiteral(".page.svg")));
+    OpenWork work(m_files, folder());
+    ASSERT_TRUE(work.document.openRecovered(found[0].copyPath, found[0].originalPath));
+    EXPECT_EQ(work.session.making(), making);
+    EXPECT_EQ(work.document.keptPictures().find(making, PieceId{1}), jpeg);
+    EXPECT_TRUE(work.document.needsName());  // the original is a sketch, and stays one
+    throwAway(std::move(found[0]));
+    EXPECT_TRUE(findAbandonedWork(folder()).empty());
 }
 
 TEST_F(Recovery, CallsWorkThatWasNeverSavedUntitled) {

@@ -8,6 +8,8 @@
 #include <QTemporaryDir>
 #include <memory>
 
+#include "app/photos/photo_service.h"
+#include "app/photos/photos_part.h"
 #include "app/printing/template_part.h"
 #include "app/settings/settings.h"
 
@@ -53,6 +55,16 @@ TEST(Parts, TheTemplatePartMakesAWindowOfItsParent) {
     EXPECT_EQ(window->parent(), &parent);
     EXPECT_FALSE(window->isVisible());
     EXPECT_EQ(window->windowTitle(), QStringLiteral("Template"));
+}
+
+TEST(Parts, ThePhotosPartMakesAServiceThatReadsNothingYet) {
+    const auto part = openPart<PhotosPart>(parts, QStringLiteral("photos"));
+    ASSERT_TRUE(part) << part.error().text();
+    const QTemporaryDir folder;
+    const std::unique_ptr<PhotoService> service((*part)->makeService(folder.path()));
+    ASSERT_TRUE(service);
+    EXPECT_TRUE(service->isIdle());
+    EXPECT_EQ(service->memoryUsed(), 0);
 }
 
 TEST(Parts, OneThatIsMissingIsNamedWithWhatToDo) {

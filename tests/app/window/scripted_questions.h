@@ -18,6 +18,10 @@ class ScriptedQuestions final : public Questions {
     bool replaceAnswer = false;
     RecoveryChoice recoveryAnswer = RecoveryChoice::Later;
     std::optional<double> ppiAnswer;
+    QStringList photosAnswer;
+    std::optional<QString> photoFolderAnswer;
+    std::optional<QString> whereAnswer;
+    bool insteadAnswer = false;
 
     QStringList asked;  // "unsaved garden", "tell …", …
 
@@ -35,6 +39,18 @@ class ScriptedQuestions final : public Questions {
     }
     bool mayReplace(const QString& path) override {
         return note(QStringLiteral("replace ") + path, replaceAnswer);
+    }
+    QStringList photosToAdd(const QString&) override {
+        return note(QStringLiteral("photos"), photosAnswer);
+    }
+    std::optional<QString> photoFolder(const QString&, const QString&) override {
+        return note(QStringLiteral("photo folder"), photoFolderAnswer);
+    }
+    std::optional<QString> whereIsPhoto(const QString& name, const QString&) override {
+        return note(QStringLiteral("where ") + name, whereAnswer);
+    }
+    bool mayTakeInstead(const QString&, const QString& chosen) override {
+        return note(QStringLiteral("instead ") + chosen, insteadAnswer);
     }
     RecoveryChoice recoveredWork(const AbandonedWork& work) override {
         return note(QStringLiteral("recovered ") + work.shownName(), recoveryAnswer);

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <string>
+
+#include "app/photos/photo_service.h"
+
+namespace matwright::app {
+
+// A photo service that knows what a test tells it and answers when the test says so.
+class FakePhotoService final : public PhotoService {
+  public:
+    std::vector<std::string> askedToLookAt;
+    std::vector<WantedPhoto> onPage;
+    std::vector<WantedPhoto> searched;
+    std::map<ContentKey, PhotoState> states;
+    int cancelled = 0;
+
+    void lookAt(std::vector<std::string> paths) override { askedToLookAt = std::move(paths); }
+    void cancel() override {
+        ++cancelled;
+        emit lookedAtAll();
+    }
+    void checkStates(std::vector<WantedPhoto>) override {}
+    void search(std::vector<WantedPhoto> photos, std::vector<std::string>) override {
+        searched = std::move(photos);
+    }
+    PhotoState stateOf(const ContentKey& content) const override {
+        const auto known = states.find(content);
+        return known == states.end() ? PhotoState::Unknown : known->second;
+    }
+    QString faultOf(const ContentKey&) const override { return {}; }
+    QImage thumbnail(const WantedPhoto&) override { return {}; }
+    void makeThumbnails(std::vector<WantedPhoto>) override {}
+    void showOnPage(std::vector<WantedPhoto> photos) override { onPage = std::move(photos); }
+    void showLarge(std::optional<WantedPhoto>) override {}
+    QImage workingCopy(const ContentKey&) const override { return {}; }
+    std::optional<Histogram> toneSample(const WantedPhoto&) override { return {}; }
+    std::string smallPicture(const Photo&, const Placement&, Size) override { return {}; }
+    qint64 memoryUsed() const override { return 0; }
+    bool isIdle() const override { return true; }
+
+    void setState(const ContentKey& content, PhotoState state) {
+        states[content] = state;
+        emit stateChanged(content);
+    }
+};
+
+}  // namespace matwright::app

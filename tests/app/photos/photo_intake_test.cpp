@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "app/photos/photo_intake.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+
+#include "app/photos/photo_care.h"
+#include "tests/app/photos/fake_photo_service.h"
+
+namespace matwright::app {
+namespace {
+
+LookedAt seen(const std::string& path, std::uint8_t content) {
+    Photo photo;
+    photo.path = path;
+    photo.content.bytes[0] = content;
+    photo.upright = {4032, 3024};
+    return {path, photo, {}};
+}
+
+LookedAt refused(const std::string& path) {
+    return {path, std::unexpected(Error{ErrorCode::WrongFormat, "This is no picture.", path}), {}};
+}
+
+class Intake : public testing::Test {
+  protected:
+    void answer(std::vector<LookedAt> files) {
+        emit service.lookedAt(files);
+        emit service.lookedAtAll();
+    }
+
+    Session session;
+    FakePhotoService& service = *new FakePhotoService;
+    PhotoAccess access{std::unique_ptr<PhotoService>(&service)};
+    QString said;
+    PhotoIntake intake{session, access, [this](const QString& sentence) { said = sentence; }};
+};
+
+TEST_F(Intake, AddsHandfulsAsOneStep) {
+    intake.add({QStringLiteral("/photos")});
+    EXPECT_EQ(service.askedToLookAt, std::vector<std::string>{"/photos"});
+    emit service.lookedAt({seen("/photos/a.jpg", 1)});
+    answer({seen("/photos/b.jpg", 2), seen("/photos/c.jpg", 3)});
+    EXPECT_EQ(session.work().photos.size(), 3u);
+    EXPECT_EQ(said, QStringLiteral("3 photos added."));
+    session.undoStack().undo();
+    EXPECT_TRUE(session.work().isEmpty());
+    EXPECT_FALSE(session.undoStack().canUndo());
+}
+
+TEST_F(Intake, NoticesTheSamePictureTwice) {
+    intake.add({QStringLiteral("/a.jpg")});
+    answer({seen("/a.jpg", 1)});
+    intake.add({QStringLiteral("/copy of a.jpg"), QStringLiteral("/b.jpg")});
+    answer({seen("/copy of a.jpg", 1), seen("/b.jpg", 2)});
+    EXPECT_EQ(session.work().photos.size(), 2u);
+    EXPECT_TRUE(said.contains(QStringLiteral("One photo added."))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("already"))) << said.toStdString();
+}
+
+TEST_F(Intake, TellsOfFilesThatAreNoPhotos) {
+    intake.add({QStringLiteral("/a.jpg"), QStringLiteral("/letter.jpg")});
+    answer({seen("/a.jpg", 1), refused("/letter.jpg")});
+    EXPECT_EQ(session.work().photos.size(), 1u);
+    EXPECT_TRUE(said.contains(QStringLiteral("One file could not be added. letter.jpg: This is no "
+                                             "picture.")))
+        << said.toStdString();
+}
+
+TEST_F(Intake, PutsADroppedPhotoIntoItsSlot) {
+    Piece slot;
+    slot.kind = PieceKind::PhotoSlot;
+    slot.size = {Length::inches(6), Length::inches(4)};
+    ASSERT_TRUE(session.perform(addPieces(session.sketch(), {&slot, 1}), {}));
+    intake.add({QStringLiteral("/a.jpg")}, PieceId{1});
+    answer({seen("/a.jpg", 1)});
+    EXPECT_EQ(session.work().placements.at(PieceId{1}).photo, PhotoId{1});
+    EXPECT_TRUE(said.contains(QStringLiteral("takes off 1/9"))) << said.toStdString();
+}
+
+TEST_F(Intake, GivesUpWhenAnotherPageIsOpened) {
+    intake.add({QStringLiteral("/photos")});
+    session.reset(blankSketch());
+    EXPECT_EQ(service.cancelled, 1);
+    emit service.lookedAt({seen("/photos/late.jpg", 9)});
+    EXPECT_TRUE(session.work().isEmpty());
+}
+
+TEST_F(Intake, SaysWhyWhereThePartIsMissing) {
+    PhotoAccess none(QStringLiteral("/nowhere"), QStringLiteral("/nowhere"));
+    PhotoIntake without(session, none, [this](const QString& sentence) { said = sentence; });
+    without.add({QStringLiteral("/a.jpg")});
+    EXPECT_TRUE(said.contains(QStringLiteral("Photos cannot be read"))) << said.toStdString();
+    EXPECT_TRUE(session.work().isEmpty());
+}
+
+class Care : public Intake {
+  protected:
+    PhotoCare care{session, access, [] { return QStringLiteral("/pages"); },
+                   [this](const QString& sentence) { said = sentence; }};
+};
+
+TEST_F(Care, LooksForWhatIsMissingAndKeepsTheCrop) {
+    Making making{blankSketch(), {}};
+    const Photo photo = *seen("/stick/a.jpg", 1).photo;
+    ASSERT_TRUE(apply(making, PageEdit{{}, addPhotos(making.work, {&photo, 1})}));
+    session.reset(making);
+    service.setState(photo.content, PhotoState::Missing);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !service.searched.empty(); }, 2'000));
+    EXPECT_EQ(service.searched.front().content, photo.content);
+    emit service.found(photo.content, QStringLiteral("/pages/a.jpg"));
+    emit service.searchEnded(1);
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/pages/a.jpg");
+    EXPECT_TRUE(said.contains(QStringLiteral("found again")));
+}
+
+}  // namespace
+}  // namespace matwright::app
