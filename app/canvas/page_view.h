@@ -57,7 +57,7 @@ class PageView final : public QWidget, private DragHost {
     void useTool(std::unique_ptr<Tool> tool);
     // From now on the page shows its photos and papers; `access` outlives the view.
     void showPhotos(PhotoAccess& access, SlotPictures::StandIn standIn);
-    const SlotPictures& slotPictures() const { return m_slotPictures; }
+    SlotPictures& slotPictures() { return m_slotPictures; }
     DragHost& dragHost() { return *this; }
     // Puts everything back as it was when the drag began. False where there is none.
     bool cancelDrag();

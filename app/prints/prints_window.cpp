@@ -62,7 +62,6 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
       m_result(new QLabel),
       m_progress(new QProgressBar),
       m_save(new PrimaryButton(tr("&Save prints…"))),
-      m_check(new QPushButton(tr("&Double-check sheet…"))),
       m_close(new QPushButton(tr("Close"))),
       m_openFolder(new QPushButton(tr("Open &folder"))),
       m_run(new PrintsRun(m_asks.files, this)) {
@@ -139,18 +138,15 @@ QWidget* PrintsWindow::makeFoot() {
     m_result->setWordWrap(true);
     row->addWidget(m_result, 1);
     row->addWidget(m_progress, 1);
-    for (QPushButton* button : {m_openFolder, m_check, m_close, m_save}) {
+    for (QPushButton* button : {m_openFolder, m_close, m_save}) {
         button->setMinimumHeight(controlHeight + 4);
         button->setAutoDefault(false);
         row->addWidget(button);
     }
     m_save->setDefault(true);
-    m_check->setToolTip(tr("A PDF of all prints with their sizes, crops and photo names, to look "
-                           "over before money is spent"));
     column->addLayout(row);
     m_openFolder->hide();
     connect(m_save, &QPushButton::clicked, this, &PrintsWindow::savePrints);
-    connect(m_check, &QPushButton::clicked, this, &PrintsWindow::saveDoubleCheck);
     connect(m_close, &QPushButton::clicked, this, &PrintsWindow::reject);
     connect(m_openFolder, &QPushButton::clicked, this, [this] { m_asks.show(m_folder); });
     return foot;
@@ -173,7 +169,6 @@ void PrintsWindow::showRows() {
     }
     m_summary->setText(summaryOf(rows, freeSlotsOf(making)));
     m_save->setEnabled(!rows.empty());
-    m_check->setEnabled(!rows.empty());
     showPictures();
 }
 
@@ -233,7 +228,6 @@ void PrintsWindow::setWorking(bool working) {
     m_result->setVisible(!working);
     m_options->setEnabled(!working);
     m_save->setEnabled(!working && m_list->rowCount() > 0);
-    m_check->setEnabled(!working && m_list->rowCount() > 0);
     m_close->setText(working ? tr("Cancel") : tr("Close"));
 }
 

@@ -39,7 +39,6 @@ class PrintsWindow final : public QDialog {
 
   public slots:
     void savePrints();
-    void saveDoubleCheck();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -71,7 +70,6 @@ class PrintsWindow final : public QDialog {
     QLabel* m_result;
     QProgressBar* m_progress;
     QPushButton* m_save;
-    QPushButton* m_check;
     QPushButton* m_close;
     QPushButton* m_openFolder;
     PrintsRun* m_run;
