@@ -9,6 +9,7 @@ namespace matwright::app {
 // as a sketch does. The referred-to parts outlive it.
 struct PageDress {
     const PhotoWork* work = nullptr;
+    const PageSetup* page = nullptr;
     PartPictures* pictures = nullptr;
 
     // The photo the piece shows; `instead` is what a drag would make of it.

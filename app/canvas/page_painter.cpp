@@ -76,7 +76,7 @@ void paintDressed(QPainter& painter, PieceId id, const Piece& piece, const Place
     const double perTick = viewport.pixelsPerTick() * painter.device()->devicePixelRatioF();
     painter.save();
     painter.setTransform(viewport.transform(), true);
-    for (const PagePiece& part : piecePicture(*dress.work, id, piece, placement)) {
+    for (const PagePiece& part : piecePicture(*dress.work, *dress.page, id, piece, placement)) {
         paintPart(painter, part, *dress.pictures, perTick);
     }
     painter.restore();

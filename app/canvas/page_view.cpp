@@ -37,7 +37,7 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
       m_session(session),
       m_settings(settings),
       m_slotPictures(session),
-      m_dress{&session.work(), &m_slotPictures},
+      m_dress{&session.work(), &session.sketch().page, &m_slotPictures},
       m_layers(palette(), labelStyleFor(font(), settings.value().scale)),
       m_tool(std::make_unique<SelectTool>(dragHost())),
       m_keys(*this) {

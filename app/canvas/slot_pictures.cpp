@@ -21,9 +21,9 @@ constexpr int longestPicture = 3'000;   // pixels of a slot's picture on its lon
 constexpr int longestPaper = 1'600;     // of a paper's
 constexpr qint64 mostPaperPixels = 120'000'000;
 
-QSize pixelsOf(const LaidBox& window, double pixelsPerTick) {
-    const double wide = static_cast<double>(window.box.x.length().ticks());
-    const double tall = static_cast<double>(window.box.y.length().ticks());
+QSize pixelsOf(Size window, double pixelsPerTick) {
+    const double wide = static_cast<double>(window.width.ticks());
+    const double tall = static_cast<double>(window.height.ticks());
     const double scale = std::min(pixelsPerTick, longestPicture / std::max(wide, tall));
     return {std::max(1, static_cast<int>(std::lround(wide * scale))),
             std::max(1, static_cast<int>(std::lround(tall * scale)))};
@@ -68,7 +68,8 @@ void SlotPictures::photosChanged(const ContentKey& content) {
     for (const auto& [slot, placement] : m_session.work().placements) {
         const Photo* photo = matwright::find(m_session.work(), placement.photo);
         if (photo && photo->content == content) {
-            m_pictures.erase(slot);
+            std::erase_if(m_pictures,
+                          [slot](const auto& entry) { return entry.first.first == slot; });
             ids.push_back(slot);
         }
     }
@@ -109,14 +110,14 @@ QImage SlotPictures::windowPicture(PieceId slot, const PhotoFill& fill, double p
     if (copy.isNull()) {
         return m_standIn ? m_standIn(slot) : QImage();
     }
-    const Key key{photo->content,          copy.cacheKey(), fill.crop,
-                  fill.window.box.size(),  photo->tone,     pixelsOf(fill.window, pixelsPerTick)};
+    const Key key{photo->content, copy.cacheKey(), fill.crop, fill.whole,
+                  fill.from,      fill.to,         photo->tone, pixelsOf(fill.whole, pixelsPerTick)};
     if (slot == m_moving) {
-        return moved(*photo, copy, key);
+        return shareOf(moved(*photo, copy, key), key.from, key.to);
     }
-    Made& made = m_pictures[slot];
+    Made& made = m_pictures[{slot, fill.from}];
     if (made.picture.isNull() || made.key != key) {
-        made = {key, make(*photo, copy, key)};
+        made = {key, shareOf(make(*photo, copy, key), key.from, key.to)};
     }
     return made.picture;
 }

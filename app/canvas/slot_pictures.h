@@ -51,9 +51,11 @@ class SlotPictures final : public QObject, public PartPictures {
         ContentKey content;
         qint64 copy = 0;  // which working copy
         Crop crop;
-        Size window;
+        Size window;  // the whole
+        double from = 0;
+        double to = 1;
         Tone tone;
-        QSize pixels;
+        QSize pixels;  // of the whole window
         friend bool operator==(const Key&, const Key&) = default;
     };
     struct Made {
@@ -69,7 +71,7 @@ class SlotPictures final : public QObject, public PartPictures {
     Session& m_session;
     PhotoService* m_service = nullptr;
     StandIn m_standIn;
-    std::map<PieceId, Made> m_pictures;
+    std::map<std::pair<PieceId, double>, Made> m_pictures;  // and from where: 0, or the fold
     std::map<std::pair<std::string, ContentKey>, QImage> m_papers;  // null while it is read
     PieceId m_moving;
     PhotoTile m_tile;

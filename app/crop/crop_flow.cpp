@@ -6,6 +6,7 @@
 
 #include "app/editing/session.h"
 #include "app/photos/photo_access.h"
+#include "core/making/fold.h"
 
 namespace matwright::app {
 
@@ -31,6 +32,11 @@ CropTask taskFor(const Session& session, PieceId slot, Scale scale, const SlotPi
     task.photoName = QFileInfo(QString::fromStdString(photo.path)).fileName();
     task.slotName = QString::fromStdString(displayName(piece));
     task.subject = {photo.upright, piece.printSize.value_or(piece.size), piece.size};
+    if (foldParting(piece, {}, session.sketch().page)) {
+        // Two prints that meet, each trimmed to its page; shown as one without the fold gap.
+        task.subject.trim = shownWindow(piece, {}, session.sketch().page);
+        task.subject.print = task.subject.trim;
+    }
     task.start = {placement.crop, placement.border, photo.tone};
     task.scale = scale;
     if (pixels) {

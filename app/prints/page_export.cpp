@@ -30,7 +30,7 @@ class ExportPictures final : public PartPictures {
 
     QImage windowPicture(PieceId, const PhotoFill& fill, double pixelsPerTick) override {
         const Photo& photo = m_making.work.photos.at(fill.photo);
-        const Size window = fill.window.box.size();
+        const Size window = fill.whole;
         const Length longer = std::max(window.width, window.height);
         const int wish = static_cast<int>(
             std::lround(static_cast<double>(longer.ticks()) * pixelsPerTick));
@@ -44,7 +44,9 @@ class ExportPictures final : public PartPictures {
             note(photo.path);
             return {};
         }
-        return toned(photo, croppedPicture(imageOf(*decoded), fill.crop, photo.upright, window, side));
+        const QImage whole =
+            croppedPicture(imageOf(*decoded), fill.crop, photo.upright, window, side);
+        return shareOf(toned(photo, whole), fill.from, fill.to);
     }
 
     QImage paperPicture(const PaperLook& look) override {

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "core/making/fold.h"
 #include "core/measure/length_text.h"
 
 namespace matwright::app {
@@ -87,7 +88,7 @@ Making withBorders(Making making, Length border) {
         }
         placement.border = border;
         placement.crop = settled(placement.crop, making.work.photos.at(placement.photo).upright,
-                                 windowOf(piece, border));
+                                 shownWindow(piece, border, making.sketch.page));
     }
     return making;
 }

@@ -3,6 +3,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <cmath>
 
 #include "app/rendering/paint.h"
 
@@ -53,9 +54,52 @@ void paintPaper(QPainter& painter, const QPainterPath& outline, const PaperFill&
     }
 }
 
+bool isUprightBox(const QPainterPath& outline, const LaidBox& at) {
+    if (!at.rotation.isZero() || outline.elementCount() > 5) {
+        return false;
+    }
+    const QRectF box = boxPath(at).boundingRect();
+    const auto isNear = [](double a, double b) { return std::abs(a - b) <= 1; };
+    for (int i = 0; i < outline.elementCount(); ++i) {
+        const QPointF corner = outline.elementAt(i);
+        const bool onSide = isNear(corner.x(), box.left()) || isNear(corner.x(), box.right());
+        const bool onEnd = isNear(corner.y(), box.top()) || isNear(corner.y(), box.bottom());
+        if (!onSide || !onEnd) {
+            return false;
+        }
+    }
+    return outline.elementCount() >= 4;
+}
+
+// Most slots are upright boxes and their pictures were made for this very size: put down on whole
+// pixels, at most half a pixel off, many times faster than a texture. False where that would not do.
+bool putDown(QPainter& painter, const QPainterPath& outline, const PhotoFill& fill,
+             QImage& picture) {
+    const QTransform toDevice = painter.worldTransform();
+    if (toDevice.type() > QTransform::TxScale || !isUprightBox(outline, fill.window)) {
+        return false;
+    }
+    const double ratio = painter.device()->devicePixelRatioF();
+    const QRectF target = toDevice.mapRect(outline.boundingRect());
+    if (std::abs(target.width() * ratio - picture.width()) > 1 ||
+        std::abs(target.height() * ratio - picture.height()) > 1) {
+        return false;
+    }
+    picture.setDevicePixelRatio(ratio);
+    painter.setWorldTransform({});
+    painter.drawImage(QPointF(std::round(target.left() * ratio) / ratio,
+                              std::round(target.top() * ratio) / ratio),
+                      picture);
+    painter.setWorldTransform(toDevice);
+    return true;
+}
+
 void paintPhoto(QPainter& painter, const QPainterPath& outline, const PagePiece& part,
                 const PhotoFill& fill, PartPictures& pictures, double pixelsPerTick) {
     QImage picture = pictures.windowPicture(part.piece, fill, pixelsPerTick);
+    if (!picture.isNull() && putDown(painter, outline, fill, picture)) {
+        return;
+    }
     painter.fillPath(outline, Qt::white);
     const QPainterPath window = outline.intersected(boxPath(fill.window));
     if (picture.isNull()) {

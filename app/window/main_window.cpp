@@ -184,7 +184,11 @@ void MainWindow::makeActions() {
         m_workplace, m_photos->access(), *m_canvas, m_partsFolder,
         [this] { return QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName()); },
         this);
-    m_canvas->showPhotos(m_photos->access());
+    m_canvas->showPhotos(m_photos->access(), [this](PieceId slot) {
+        const std::string jpeg =
+            m_work.document.keptPictures().find(m_work.session.making(), slot);
+        return QImage::fromData(QByteArray::fromStdString(jpeg), "JPG");
+    });
     m_library =
         new LibraryPlace(m_workplace, *m_files, m_work.document, *m_centre, *this, m_partsFolder);
 }

@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "core/making/fold.h"
 #include "core/outline/outline.h"
 #include "core/picture/picture.h"
 
@@ -29,15 +30,16 @@ Stroke edgeOf(Colour fill) {
 // One piece's parts, bottom to top.
 class PieceParts {
   public:
-    PieceParts(const PhotoWork& work, PieceId id, const Piece& piece, const Placement* placement)
-        : m_work(work), m_id(id), m_piece(piece), m_placement(placement) {}
+    PieceParts(const PhotoWork& work, const PageSetup& page, PieceId id, const Piece& piece,
+               const Placement* placement)
+        : m_work(work), m_page(page), m_id(id), m_piece(piece), m_placement(placement) {}
 
     void appendTo(std::vector<PagePiece>& parts) const {
         for (std::size_t mat = m_piece.mats.size(); mat-- > 0;) {
             parts.push_back(matPart(mat));
         }
         if (m_placement != nullptr) {
-            parts.push_back(photoPart(*m_placement));
+            appendPhoto(parts, *m_placement);
         } else if (const PaperLook* look = lookFor(m_piece.paper)) {
             parts.push_back(paperPart(*look));
             if (!isPaper(m_piece)) {
@@ -82,13 +84,41 @@ class PieceParts {
         return made;
     }
 
-    PagePiece photoPart(const Placement& placement) const {
-        PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
+    void appendPhoto(std::vector<PagePiece>& parts, const Placement& placement) const {
+        const Size whole = shownWindow(m_piece, placement.border, m_page);
         const PixelSize upright = m_work.photos.at(placement.photo).upright;
-        made.fill =
-            PhotoFill{placement.photo, placement.crop,
-                      windowIn(placement.crop, upright, windowOf(m_piece, placement.border)),
-                      windowBox(m_piece, placement.border)};
+        const PhotoFill fill{placement.photo,
+                             placement.crop,
+                             windowIn(placement.crop, upright, whole),
+                             windowBox(m_piece, placement.border),
+                             whole,
+                             0,
+                             1};
+        PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
+        const auto parting = foldParting(m_piece, placement.border, m_page);
+        if (!parting) {
+            made.fill = fill;
+            parts.push_back(std::move(made));
+            return;
+        }
+        parts.push_back(halfOf(fill, trimBox(m_piece).left(), parting->left, 0,
+                               parting->share(placement.border), placement.border));
+        parts.push_back(halfOf(fill, trimBox(m_piece).right() - parting->right, parting->right,
+                               parting->share(placement.border), 1, placement.border));
+    }
+
+    // One page's print, up to the fold: the border has no side there.
+    PagePiece halfOf(PhotoFill fill, Length left, Length width, double from, double to,
+                     Length border) const {
+        const Rect trim = trimBox(m_piece);
+        const Rect print{{left, left + width}, trim.y};
+        fill.window.box = {{from == 0 ? print.left() + border : print.left(),
+                            to == 1 ? print.right() - border : print.right()},
+                           trim.y.expanded(-border)};
+        fill.from = from;
+        fill.to = to;
+        PagePiece made = part(PagePart::Piece, rectPath(print));
+        made.fill = std::move(fill);
         return made;
     }
 
@@ -103,6 +133,7 @@ class PieceParts {
     }
 
     const PhotoWork& m_work;
+    const PageSetup& m_page;
     PieceId m_id;
     const Piece& m_piece;
     const Placement* m_placement;
@@ -121,16 +152,17 @@ std::vector<PagePiece> pagePicture(const Making& making) {
                          Stroke{hairline, pageEdge, {}}});
     }
     for (const PieceId id : making.sketch.order) {
-        PieceParts(making.work, id, making.sketch.pieces.at(id), find(making.work, id))
+        PieceParts(making.work, making.sketch.page, id, making.sketch.pieces.at(id),
+                   find(making.work, id))
             .appendTo(parts);
     }
     return parts;
 }
 
-std::vector<PagePiece> piecePicture(const PhotoWork& work, PieceId id, const Piece& piece,
-                                    const Placement* placement) {
+std::vector<PagePiece> piecePicture(const PhotoWork& work, const PageSetup& page, PieceId id,
+                                    const Piece& piece, const Placement* placement) {
     std::vector<PagePiece> parts;
-    PieceParts(work, id, piece, placement).appendTo(parts);
+    PieceParts(work, page, id, piece, placement).appendTo(parts);
     return parts;
 }
 

@@ -3,6 +3,8 @@
 
 #include <utility>
 
+#include "core/making/fold.h"
+
 namespace matwright::app {
 
 Point inSlot(const Piece& slot, Point onPage) {
@@ -24,7 +26,7 @@ PhotoShiftDrag::PhotoShiftDrag(DragHost& host, PieceId slot, const Pointer& star
 void PhotoShiftDrag::update(const Pointer& now) {
     const PhotoWork& work = host().session().work();
     const Piece& slot = sketch().pieces.at(m_slot);
-    const Size window = windowOf(slot, m_start.border);
+    const Size window = shownWindow(slot, m_start.border, sketch().page);
     m_now.crop = dragged(m_start.crop, work.photos.at(m_start.photo).upright, window,
                          inSlot(slot, now.page - m_press.page));
     Preview preview;

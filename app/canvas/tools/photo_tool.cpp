@@ -7,6 +7,7 @@
 
 #include "app/canvas/drags/band_drag.h"
 #include "app/canvas/drags/photo_shift_drag.h"
+#include "core/making/fold.h"
 #include "core/outline/outline.h"
 
 namespace matwright::app {
@@ -72,14 +73,14 @@ bool PhotoTool::wheel(const Pointer& at, double notches) {
 
 void PhotoTool::zoom(double factor, Point about) {
     const Placement& now = *placement();
-    const Size window = windowOf(sketch().pieces.at(m_slot), now.border);
+    const Size window = shownWindow(sketch().pieces.at(m_slot), now.border, sketch().page);
     const PixelSize upright = host().session().work().photos.at(now.photo).upright;
     change(zoomedAbout(now.crop, upright, window, factor, about), "Zoom photo", Zooming);
 }
 
 void PhotoTool::move(Point onPaper) {
     const Placement& now = *placement();
-    const Size window = windowOf(sketch().pieces.at(m_slot), now.border);
+    const Size window = shownWindow(sketch().pieces.at(m_slot), now.border, sketch().page);
     const PixelSize upright = host().session().work().photos.at(now.photo).upright;
     change(dragged(now.crop, upright, window, onPaper), "Move photo", Moving);
 }
