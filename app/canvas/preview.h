@@ -18,11 +18,11 @@ struct Preview {
     std::vector<Piece> added;          // pieces that would be new, on top
     std::map<PieceId, Placement> placed;  // photos as they would show in their slots
     SnapResult snap;
-    std::vector<SnapGap> gaps;   // the live distances to the neighbours
-    std::optional<Rect> band;    // the rubber band
+    std::vector<SnapGap> gaps;      // the live distances to the neighbours
+    std::optional<Rect> band;       // the rubber band
     std::optional<PieceId> target;  // the slot that a photo would go into
-    QString readout;             // size and position, in words
-    std::optional<Rect> extent;  // what the readout and the rulers speak of
+    QString readout;                // size and position, in words
+    std::optional<Rect> extent;     // what the readout and the rulers speak of
 
     bool isEmpty() const {
         return changed.empty() && added.empty() && placed.empty() && !band && !target &&

@@ -4,7 +4,7 @@
 #include <map>
 #include <string>
 
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 
 namespace matwright::app {
 

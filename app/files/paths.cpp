@@ -4,7 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -18,10 +18,10 @@ QString withoutEnding(const QString& text, QStringView ending) {
 // other may be part of a name.
 QString withoutSuffix(const QString& path, DocumentKind kind) {
     const QString bare = withoutEnding(path, u".svg");
-    const QString own = kind == DocumentKind::Page ? QStringLiteral(".page")
-                                                   : QStringLiteral(".sketch");
-    const QString other = kind == DocumentKind::Page ? QStringLiteral(".sketch")
-                                                     : QStringLiteral(".page");
+    const QString own =
+        kind == DocumentKind::Page ? QStringLiteral(".page") : QStringLiteral(".sketch");
+    const QString other =
+        kind == DocumentKind::Page ? QStringLiteral(".sketch") : QStringLiteral(".page");
     const QString less = withoutEnding(bare, own);
     return less == bare && bare != path ? withoutEnding(bare, other) : less;
 }

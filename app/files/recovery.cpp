@@ -9,8 +9,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "app/files/page_bytes.h"
 #include "app/files/paths.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -45,6 +45,13 @@ QString copyOf(const QString& base, DocumentKind kind) {
 bool hasCopy(const QString& base) {
     return QFile::exists(copyOf(base, DocumentKind::Sketch)) ||
            QFile::exists(copyOf(base, DocumentKind::Page));
+}
+
+SmallPictures picturesOf(const UnsavedWork& work) {
+    return [&work](PieceId slot) {
+        const auto found = work.pictures.find(slot);
+        return found == work.pictures.end() ? std::string() : found->second;
+    };
 }
 
 // Everything of the id but its lock, with what an interrupted write left under a hidden name.
@@ -91,8 +98,8 @@ Result<void> RecoveryPlace::write(const UnsavedWork& work) {
         return std::unexpected(Error{ErrorCode::WriteFailed, sentence.toStdString(), {}});
     }
     const bool isPage = !work.making.work.isEmpty();
-    const auto bytes = isPage ? savablePage(work.making, work.pictures)
-                              : savableBytes(work.making.sketch);
+    const auto bytes =
+        isPage ? savablePageBytes(work.making, picturesOf(work)) : savableBytes(work.making.sketch);
     if (!bytes) {
         return std::unexpected(bytes.error());
     }
@@ -122,9 +129,9 @@ std::vector<AbandonedWork> findAbandonedWork(const QString& folder) {
     QStringList looked;
     // Of two copies of one session only the later one counts: it died before it could remove the
     // other.
-    for (const QFileInfo& info :
-         dir.entryInfoList({u'*' + suffixOf(DocumentKind::Sketch), u'*' + suffixOf(DocumentKind::Page)},
-                           QDir::Files, QDir::Time)) {
+    for (const QFileInfo& info : dir.entryInfoList(
+             {u'*' + suffixOf(DocumentKind::Sketch), u'*' + suffixOf(DocumentKind::Page)},
+             QDir::Files, QDir::Time)) {
         const QString base = baseOf(info.filePath());
         if (looked.contains(base)) {
             continue;

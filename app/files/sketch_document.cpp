@@ -5,9 +5,7 @@
 #include <QFileInfo>
 #include <utility>
 
-#include "app/files/page_bytes.h"
-#include "app/files/page_paths.h"
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -19,6 +17,10 @@ QStringList toStringList(const std::vector<std::string>& sentences) {
         list << QString::fromStdString(sentence);
     }
     return list;
+}
+
+std::string folderOf(const QString& path) {
+    return toPath(path).parent_path().string();
 }
 
 Error inFile(Error error, const QString& path) {
@@ -45,6 +47,7 @@ bool SketchDocument::needsName() const {
 }
 
 void SketchDocument::startNew(Sketch sketch) {
+    m_elsewhere.clear();
     m_kept.clear();
     m_session.reset(std::move(sketch));
     belongTo({}, {});
@@ -73,18 +76,22 @@ Result<QStringList> SketchDocument::openRecovered(const QString& copyPath,
 }
 
 Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
-    const auto bytes = m_store.read(toPath(path), maxSketchFileBytes);
+    const auto bytes = m_store.read(toPath(path), maxPageFileBytes);
     if (!bytes) {
         return std::unexpected(bytes.error());
     }
-    auto loaded = readPage(*bytes);
+    auto loaded = readPage(*bytes, folderOf(path));
     if (!loaded) {
         return std::unexpected(inFile(loaded.error(), path));
     }
-    loaded->making = withPathsFrom(std::move(loaded->making), QFileInfo(path).path());
     m_kept.take(loaded->making, loaded->making.work.placements.empty()
                                     ? std::map<PieceId, std::string>()
                                     : smallPicturesIn(*bytes));
+    m_elsewhere.clear();
+    for (const auto& entry : loaded->photosElsewhere) {
+        m_elsewhere << QFileInfo(QString::fromStdString(entry.second)).path();
+    }
+    m_elsewhere.removeDuplicates();
     m_session.reset(std::move(loaded->making));
     return Loaded{toStringList(loaded->warnings), contentKeyOf(*bytes)};
 }
@@ -98,11 +105,10 @@ Result<SavedSketch> SketchDocument::saveAs(const QString& path) {
     if (absolute == m_path) {
         return save();
     }
-    const auto there = m_store.read(toPath(absolute), maxSketchFileBytes);
+    const auto there = m_store.read(toPath(absolute), maxPageFileBytes);
     return saveOver(absolute, there ? std::optional(contentKeyOf(*there)) : std::nullopt);
 }
 
-// A page too large with its pictures is kept without them.
 Result<std::string> SketchDocument::bytesFor(const QString& path,
                                              std::map<PieceId, std::string>& pictures) {
     const Making& making = m_session.making();
@@ -111,10 +117,9 @@ Result<std::string> SketchDocument::bytesFor(const QString& path,
     }
     for (const auto& entry : making.work.placements) {
         std::string jpeg = m_pictures ? m_pictures(entry.first) : std::string();
-        pictures[entry.first] =
-            jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
+        pictures[entry.first] = jpeg.empty() ? m_kept.find(making, entry.first) : std::move(jpeg);
     }
-    return savablePage(withPathsBelow(making, QFileInfo(path).path()), pictures);
+    return savablePageBytes(making, [&](PieceId slot) { return pictures[slot]; }, folderOf(path));
 }
 
 Result<SavedSketch> SketchDocument::saveOver(const QString& path,

@@ -48,6 +48,10 @@ class SketchDocument final : public QObject {
     // The small pictures of the open file that still show what is in their slots.
     const KeptPictures& keptPictures() const { return m_kept; }
 
+    // Where photos that are looked for beside the opened page lay when it was saved, in case they
+    // have stayed there.
+    const QStringList& foldersOfOld() const { return m_elsewhere; }
+
     void startNew(Sketch sketch);
     // Gives the warnings of the reader: parts of the file that saving it would lose.
     Result<QStringList> open(const QString& path);
@@ -81,6 +85,7 @@ class SketchDocument final : public QObject {
     std::optional<ContentKey> m_content;
     SmallPictures m_pictures;
     KeptPictures m_kept;
+    QStringList m_elsewhere;
 };
 
 }  // namespace matwright::app

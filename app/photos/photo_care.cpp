@@ -9,12 +9,12 @@
 
 namespace matwright::app {
 
-PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QString()> folderOfPage,
+PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QStringList()> folders,
                      std::function<void(const QString&)> say, QObject* parent)
     : QObject(parent),
       m_session(session),
       m_access(access),
-      m_folderOfPage(std::move(folderOfPage)),
+      m_folders(std::move(folders)),
       m_say(std::move(say)),
       m_soon(new QTimer(this)) {
     m_soon->setSingleShot(true);
@@ -113,21 +113,22 @@ void PhotoCare::onState(const ContentKey& content) {
 // Where the photos were and where the page is; each photo once, because it reads what lies there.
 void PhotoCare::searchNearby() {
     std::vector<WantedPhoto> gone = missing();
-    std::erase_if(gone,
-                  [this](const WantedPhoto& one) { return !m_searched.insert(one.content).second; });
+    std::erase_if(
+        gone, [this](const WantedPhoto& one) { return !m_searched.insert(one.content).second; });
     if (gone.empty()) {
         return;
     }
     std::vector<std::string> folders;
     const auto add = [&folders](const QString& folder) {
-        if (!folder.isEmpty() && std::ranges::find(folders, folder.toStdString()) == folders.end()) {
+        if (!folder.isEmpty() &&
+            std::ranges::find(folders, folder.toStdString()) == folders.end()) {
             folders.push_back(folder.toStdString());
         }
     };
     for (const WantedPhoto& photo : gone) {
         add(QFileInfo(QString::fromStdString(photo.path)).path());
     }
-    add(m_folderOfPage());
+    std::ranges::for_each(m_folders(), add);
     m_access.ifOpen()->search(std::move(gone), std::move(folders));
 }
 

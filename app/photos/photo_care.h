@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QTimer>
 #include <functional>
 #include <set>
@@ -19,9 +20,8 @@ class PhotoCare final : public QObject {
     Q_OBJECT
 
   public:
-    // `folderOfPage` gives where the open page's file is, or nothing: moved photos are looked for
-    // there too.
-    PhotoCare(Session& session, PhotoAccess& access, std::function<QString()> folderOfPage,
+    // `folders` gives where moved photos are looked for too: where the page's file is.
+    PhotoCare(Session& session, PhotoAccess& access, std::function<QStringList()> folders,
               std::function<void(const QString& sentence)> say, QObject* parent = nullptr);
 
     // Looks again whether the photos are there: a drive may have been plugged in.
@@ -39,7 +39,7 @@ class PhotoCare final : public QObject {
 
     Session& m_session;
     PhotoAccess& m_access;
-    std::function<QString()> m_folderOfPage;
+    std::function<QStringList()> m_folders;
     std::function<void(const QString&)> m_say;
     std::set<ContentKey> m_searched;  // nearby, once for each document
     QTimer* m_soon;

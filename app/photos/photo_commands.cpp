@@ -97,9 +97,8 @@ QString nameOf(const Photo& photo) {
 
 QString nameOf(const Sketch& sketch, PieceId slot) {
     const Piece* piece = find(sketch, slot);
-    return piece && !piece->name.empty()
-               ? QString::fromStdString(piece->name)
-               : words("slot %1").arg(pieceNumber(sketch, slot));
+    return piece && !piece->name.empty() ? QString::fromStdString(piece->name)
+                                         : words("slot %1").arg(pieceNumber(sketch, slot));
 }
 
 QString fitText(const Session& session, PieceId slot, PhotoId photo) {
@@ -124,18 +123,18 @@ QString putIntoSlot(Session& session, PieceId slot, PhotoId photo) {
         return {};
     }
     const QString name = nameOf(*chosen);
-    const QString sentence =
-        words("%1 is in %2. ").arg(name, nameOf(session.sketch(), slot)) +
-        fitText(session, slot, photo);
-    return done(session, placePhoto(session.making(), slot, photo),
-                words("Put in %1").arg(name), sentence);
+    const QString sentence = words("%1 is in %2. ").arg(name, nameOf(session.sketch(), slot)) +
+                             fitText(session, slot, photo);
+    return done(session, placePhoto(session.making(), slot, photo), words("Put in %1").arg(name),
+                sentence);
 }
 
 QString putIntoNextSlot(Session& session, PhotoId photo) {
     const auto slot = slotForNext(session);
     return slot ? putIntoSlot(session, *slot, photo)
-                : words("There is no free slot. Select the one it should go into, or draw a new "
-                        "photo slot.");
+                : words(
+                      "There is no free slot. Select the one it should go into, or draw a new "
+                      "photo slot.");
 }
 
 QString takeOutOf(Session& session, std::span<const PieceId> from) {
@@ -160,9 +159,9 @@ QString swapSlots(Session& session, PieceId a, PieceId b) {
         return words("There is no photo in these slots.");
     }
     const bool bothHave = find(session.work(), a) && find(session.work(), b);
-    const QString sentence = done(session, edit, bothHave ? words("Swap photos") : words("Move photo"),
-                                  bothHave ? words("The photos have changed places.")
-                                           : words("The photo has moved."));
+    const QString sentence =
+        done(session, edit, bothHave ? words("Swap photos") : words("Move photo"),
+             bothHave ? words("The photos have changed places.") : words("The photo has moved."));
     const Placement* there = find(session.work(), b);
     return there ? sentence + u' ' + fitText(session, b, there->photo) : sentence;
 }
@@ -178,8 +177,8 @@ QString fillSlots(Session& session) {
         crosswise += photo && isCrosswise(session.sketch().pieces.at(slot).size, photo->upright);
     }
     const auto count = edit.placements.size();
-    QString sentence = count == 1 ? words("One slot was filled.")
-                                  : words("%1 slots were filled.").arg(count);
+    QString sentence =
+        count == 1 ? words("One slot was filled.") : words("%1 slots were filled.").arg(count);
     if (crosswise > 0) {
         sentence += u' ' + words("In %1 of them photo and slot do not lie alike.").arg(crosswise);
     }
@@ -230,9 +229,9 @@ QString turnSlot(Session& session, PieceId slot) {
             edit.photos.placements[slot] = fitted;
         }
     }
-    return done(session, edit, words("Turn slot"),
-                after.size.isUpright() ? words("The slot stands now.")
-                                       : words("The slot lies now."));
+    return done(
+        session, edit, words("Turn slot"),
+        after.size.isUpright() ? words("The slot stands now.") : words("The slot lies now."));
 }
 
 QString setFavourite(Session& session, std::span<const PhotoId> photos, bool favourite) {
@@ -262,9 +261,10 @@ QString removeFromTray(Session& session, std::span<const PhotoId> photos) {
     const auto freed = std::ranges::count_if(session.work().placements, [&](const auto& entry) {
         return std::ranges::find(photos, entry.second.photo) != photos.end();
     });
-    QString sentence = photos.size() == 1 ? words("The photo is out of the tray; its file stays.")
-                                          : words("%1 photos are out of the tray; their files stay.")
-                                                .arg(photos.size());
+    QString sentence =
+        photos.size() == 1
+            ? words("The photo is out of the tray; its file stays.")
+            : words("%1 photos are out of the tray; their files stay.").arg(photos.size());
     if (freed > 0) {
         sentence += u' ' + (freed == 1 ? words("One slot is free again.")
                                        : words("%1 slots are free again.").arg(freed));

@@ -19,9 +19,8 @@ namespace {
 
 // "3024 × 4032 pixels, 14 July 2026 16:03" in plain figures.
 QString factsText(const Photo& photo) {
-    QString text = PhotoDetails::tr("%1 × %2 pixels")
-                       .arg(photo.upright.width)
-                       .arg(photo.upright.height);
+    QString text =
+        PhotoDetails::tr("%1 × %2 pixels").arg(photo.upright.width).arg(photo.upright.height);
     if (!photo.taken.empty()) {
         text += QStringLiteral(", ") + QString::fromStdString(photo.taken).chopped(3);
     }
@@ -39,10 +38,10 @@ PhotoDetails::PhotoDetails(Session& session, PhotoAccess& access, QWidget* paren
       m_access(access),
       m_name(new QLabel),
       m_about(new QLabel),
-      m_favourite(new QCheckBox(tr("Favour&ite"))),
-      m_focal(new QCheckBox(tr("F&ocal photo"))),
+      m_favourite(new QCheckBox(tr("Favourite"))),
+      m_focal(new QCheckBox(tr("Focal photo"))),
       m_wish(new QComboBox),
-      m_where(new QPushButton(tr("&Where is it?…"))) {
+      m_where(new QPushButton(tr("Where is it?…"))) {
     QFont bold = m_name->font();
     bold.setBold(true);
     m_name->setFont(bold);
@@ -55,7 +54,8 @@ PhotoDetails::PhotoDetails(Session& session, PhotoAccess& access, QWidget* paren
     m_focal->setToolTip(tr("The one photo the page is about; it gets the largest slot."));
     m_wish->setToolTip(tr("The print size that filling the slots looks for."));
     fillWishes();
-    for (QWidget* control : std::initializer_list<QWidget*>{m_favourite, m_focal, m_wish, m_where}) {
+    for (QWidget* control :
+         std::initializer_list<QWidget*>{m_favourite, m_focal, m_wish, m_where}) {
         settle(control);
     }
     auto* marks = new QHBoxLayout;
@@ -63,7 +63,7 @@ PhotoDetails::PhotoDetails(Session& session, PhotoAccess& access, QWidget* paren
     marks->addWidget(m_focal);
     marks->addStretch(1);
     auto* wish = new QHBoxLayout;
-    auto* label = new QLabel(tr("Print si&ze"));
+    auto* label = new QLabel(tr("Print size"));
     label->setBuddy(m_wish);
     wish->addWidget(label);
     wish->addWidget(m_wish, 1);
@@ -117,8 +117,8 @@ void PhotoDetails::show(std::vector<PhotoId> photos) {
     if (isOne) {
         const QString print = QString::fromStdString(largestPrintText(first.upright));
         about << factsText(first) << print.left(1).toUpper() + print.mid(1);
-        const QString fault = m_access.ifOpen() ? m_access.ifOpen()->faultOf(first.content)
-                                                : QString();
+        const QString fault =
+            m_access.ifOpen() ? m_access.ifOpen()->faultOf(first.content) : QString();
         if (const QString words = stateText(state, fault); !words.isEmpty()) {
             about << words;
         }
@@ -127,9 +127,8 @@ void PhotoDetails::show(std::vector<PhotoId> photos) {
     m_about->setVisible(isOne);
     m_where->setVisible(isOne && (state == PhotoState::Missing || state == PhotoState::Changed));
     const auto all = [this](auto holds) {
-        return std::ranges::all_of(m_photos, [&](PhotoId id) {
-            return holds(*matwright::find(m_session.work(), id));
-        });
+        return std::ranges::all_of(
+            m_photos, [&](PhotoId id) { return holds(*matwright::find(m_session.work(), id)); });
     };
     m_favourite->setChecked(all([](const Photo& photo) { return photo.favourite; }));
     m_focal->setEnabled(isOne);

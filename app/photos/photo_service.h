@@ -40,8 +40,9 @@ enum class PhotoState {
 // "photos" (app/photos/reading), because the library that decodes photos brings about a hundred
 // others; the program knows this interface only. See PhotoAccess for how to come by it.
 //
-// All calls and signals belong to the window's thread, and none of them waits for the disk. Pictures
-// are known by what their files hold, never by a path: whatever is kept is never out of date.
+// All calls and signals belong to the window's thread, and none of them waits for the disk.
+// Pictures are known by what their files hold, never by a path: whatever is kept is never out of
+// date.
 class PhotoService : public QObject {
     Q_OBJECT
 

@@ -86,7 +86,8 @@ void paintUsed(QPainter& painter, QPointF at) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(Qt::white, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     const QPointF c = room.center();
-    painter.drawPolyline(QPolygonF{c + QPointF(-4, 0.5), c + QPointF(-1.2, 3.4), c + QPointF(4.2, -3.2)});
+    painter.drawPolyline(
+        QPolygonF{c + QPointF(-4, 0.5), c + QPointF(-1.2, 3.4), c + QPointF(4.2, -3.2)});
 }
 
 void paintGone(QPainter& painter, const QRectF& picture, const QFont& font, const QString& words) {
@@ -187,13 +188,13 @@ void PhotoTrayDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     painter->setPen(option.palette.color(QPalette::WindowText));
     const int line = option.fontMetrics.height();
     const QRect first(inner.left(), room.bottom() + 4, inner.width(), line);
-    painter->drawText(first, Qt::AlignCenter,
-                      option.fontMetrics.elidedText(index.data().toString(), Qt::ElideMiddle,
-                                                    inner.width()));
-    painter->drawText(first.translated(0, line), Qt::AlignCenter,
-                      option.fontMetrics.elidedText(
-                          shortPrintText(photo->upright.width, photo->upright.height),
-                          Qt::ElideRight, inner.width()));
+    painter->drawText(
+        first, Qt::AlignCenter,
+        option.fontMetrics.elidedText(index.data().toString(), Qt::ElideMiddle, inner.width()));
+    painter->drawText(
+        first.translated(0, line), Qt::AlignCenter,
+        option.fontMetrics.elidedText(shortPrintText(photo->upright.width, photo->upright.height),
+                                      Qt::ElideRight, inner.width()));
     painter->restore();
 }
 

@@ -203,8 +203,7 @@ QString PhotoTrayModel::description(const QModelIndex& index) const {
             parts << words;
         }
     }
-    const QString fault =
-        m_access.ifOpen() ? m_access.ifOpen()->faultOf(photo.content) : QString();
+    const QString fault = m_access.ifOpen() ? m_access.ifOpen()->faultOf(photo.content) : QString();
     if (const QString state = stateText(stateAt(index), fault); !state.isEmpty()) {
         parts << state;
     }

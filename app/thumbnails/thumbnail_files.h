@@ -10,8 +10,8 @@
 
 namespace matwright::app {
 
-// Thumbnails on the disk, one file a picture, named after what the file it shows holds, the size and
-// the look: no picture is ever out of date, and a folder that is moved needs no new ones. The
+// Thumbnails on the disk, one file a picture, named after what the file it shows holds, the size
+// and the look: no picture is ever out of date, and a folder that is moved needs no new ones. The
 // folder is a cache: it may be deleted at any time, and by any number of programs used at once.
 //
 // A picture is written beside its place and renamed, so that no half of one is ever found; one that

@@ -100,8 +100,8 @@ std::optional<QString> DialogQuestions::photoFolder(const QString& headline,
 }
 
 std::optional<QString> DialogQuestions::whereIsPhoto(const QString& name, const QString& folder) {
-    const QString path = QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder,
-                                                      photoFilter());
+    const QString path =
+        QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder, photoFilter());
     return path.isEmpty() ? std::nullopt : std::optional(path);
 }
 

@@ -67,9 +67,9 @@ bool FileFlow::save() {
 }
 
 bool FileFlow::saveAs() {
-    const QString suggestion =
-        m_document.path().isEmpty() ? suggestionForNew()
-                                    : withSuffix(m_document.path(), m_document.kind());
+    const QString suggestion = m_document.path().isEmpty()
+                                   ? suggestionForNew()
+                                   : withSuffix(m_document.path(), m_document.kind());
     const auto chosen = m_workplace.questions.fileToSave(suggestion);
     if (!chosen) {
         return false;
@@ -113,7 +113,8 @@ QString FileFlow::suggestionForNew() const {
     while (name.startsWith(u'.')) {  // such files are hidden
         name.remove(0, 1);
     }
-    return folder + u'/' + withSuffix(name.isEmpty() ? tr("My page") : name.left(80), m_document.kind());
+    return folder + u'/' +
+           withSuffix(name.isEmpty() ? tr("My page") : name.left(80), m_document.kind());
 }
 
 QString FileFlow::whatIsLeft() {

@@ -2,7 +2,6 @@
 #include "app/window/main_window.h"
 
 #include <QCloseEvent>
-#include <QDropEvent>
 #include <QDialog>
 #include <QDir>
 #include <QDockWidget>
@@ -25,7 +24,6 @@
 #include "app/panels/piece_panel.h"
 #include "app/panels/tray_panel.h"
 #include "app/photos/photo_commands.h"
-#include "app/photos/photo_mime.h"
 #include "app/photos/photo_tray_panel.h"
 #include "app/printing/template_part.h"
 #include "app/window/arrange_actions.h"
@@ -51,17 +49,17 @@ const QString geometryKey = QStringLiteral("geometry");
 const QString docksKey = QStringLiteral("docks");
 constexpr int docksVersion = 4;  // count up when docks or toolbars change
 
+}  // namespace
+
 // A dock behind another tab counts as shown for Qt, only outside the window: Tab would go through
 // everything in it unseen.
-void hideBehindTabs(const QDockWidget& dock, QWidget& panel) {
+void MainWindow::hideBehindTabs(const QDockWidget& dock, QWidget& panel) {
     QSizePolicy policy = panel.sizePolicy();
     policy.setRetainSizeWhenHidden(true);  // so that changing tabs moves nothing
     panel.setSizePolicy(policy);
     panel.setVisible(dock.geometry().intersects(dock.parentWidget()->rect()));
     QObject::connect(&dock, &QDockWidget::visibilityChanged, &panel, &QWidget::setVisible);
 }
-
-}  // namespace
 
 MainWindow::MainWindow(OpenWork& work, SettingsStore& settings, Questions& questions,
                        QString partsFolder)
@@ -148,16 +146,6 @@ void MainWindow::fillDocks() {
         hideBehindTabs(*dock, *panel);
     }
     fillPhotoDock();
-}
-
-void MainWindow::fillPhotoDock() {
-    PhotoTrayPanel* panel = m_photos->makePanel(m_photoActions->adding());
-    delete m_photoDock->widget();
-    m_photoDock->setWidget(panel);
-    hideBehindTabs(*m_photoDock, *panel);
-    PhotoTrayView& view = panel->view();
-    connect(&view, &PhotoTrayView::choiceChanged, m_photoActions, &PhotoActions::updateEnabled);
-    connect(&view, &PhotoTrayView::menuWanted, this, &MainWindow::showTrayMenu);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
@@ -355,51 +343,6 @@ void MainWindow::showContextMenu(QPoint globalPos) {
     }
     m_arrangeActions->addMostUsedTo(menu);
     menu.exec(globalPos);
-}
-
-void MainWindow::showTrayMenu(QPoint globalPos) {
-    QMenu menu;
-    m_photoActions->addForTrayTo(menu);
-    menu.exec(globalPos);
-}
-
-void MainWindow::takeFiles(const QStringList& paths, std::optional<PieceId> slot) {
-    QStringList photos = paths;
-    const auto isDocument = [](const QString& path) {
-        return path.endsWith(suffixOf(DocumentKind::Sketch), Qt::CaseInsensitive) ||
-               path.endsWith(suffixOf(DocumentKind::Page), Qt::CaseInsensitive);
-    };
-    photos.removeIf(isDocument);
-    if (photos.isEmpty()) {  // one window shows one of them
-        if (!paths.isEmpty() && m_files->mayLeave()) {
-            m_files->open(paths.constFirst());
-        }
-        return;
-    }
-    m_photoDock->show();
-    m_photoDock->raise();
-    m_photos->add(photos, slot);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (photosFromMime(event->mimeData()).empty() && !filesFromMime(event->mimeData()).isEmpty()) {
-        event->setDropAction(Qt::CopyAction);
-        event->accept();
-    }
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    event->setDropAction(Qt::CopyAction);
-    event->accept();
-    takeFiles(filesFromMime(event->mimeData()), {});
-}
-
-// A drive may have been plugged in, or files moved, while the person was elsewhere.
-void MainWindow::changeEvent(QEvent* event) {
-    QMainWindow::changeEvent(event);
-    if (event->type() == QEvent::ActivationChange && isActiveWindow() && m_photos) {
-        m_photos->lookAgain();
-    }
 }
 
 void MainWindow::showTitle() {

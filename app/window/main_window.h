@@ -61,6 +61,7 @@ class MainWindow final : public QMainWindow {
     // docks hold the room for them), a look at the clipboard, the window's icon.
     void comeAlive();
     void fillDocks();
+    static void hideBehindTabs(const QDockWidget& dock, QWidget& panel);
     void makeActions();
     void makeMenus();
     void makeToolBar();

@@ -13,44 +13,55 @@ PhotoActions::PhotoActions(Workplace workplace, PhotoPlace& place, QObject* pare
     : QObject(parent),
       add(newAction(this, {tr("&Add photos…"), tr("Choose photos for the tray of this page"),
                            QKeySequence(Qt::CTRL | Qt::Key_I), QString(), QString()})),
-      addFolder(newAction(this, {tr("Add a f&older…"),
-                                 tr("All photos of a folder and those below it"),
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I), QString(),
-                                 QString()})),
+      addFolder(
+          newAction(this, {tr("Add a f&older…"), tr("All photos of a folder and those below it"),
+                           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I), QString(), QString()})),
       watchFolder(newAction(
           this, {tr("&Watch a folder…"),
                  tr("Photos that arrive there later, from a phone perhaps, come into the tray"),
-                 {}, {}, {}})),
-      stopWatching(newAction(this, {tr("Stop watc&hing"), tr("No folder is watched any more"), {}, {}, {}})),
+                 {},
+                 {},
+                 {}})),
+      stopWatching(
+          newAction(this, {tr("Stop watc&hing"), tr("No folder is watched any more"), {}, {}, {}})),
       put(newAction(this, {tr("&Put into a slot"),
                            tr("The chosen photo goes into the selected slot, or the next free one"),
-                           {}, {}, {}})),
-      fill(newAction(this, {tr("&Fill the free slots"),
-                            tr("Every free slot gets a photo: wished sizes and the focal photo first"),
-                            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), QString(), QString()})),
-      takeOut(newAction(this, {tr("&Take photo out"),
-                               tr("The photo goes back to the tray, the slot stays"),
-                               QKeySequence(Qt::CTRL | Qt::Key_Backspace), QString(), QString()})),
-      swap(newAction(this, {tr("&Swap photos"),
-                            tr("The photos of two selected slots change places"),
-                            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_X), QString(), QString()})),
-      turnPhoto(newAction(this, {tr("T&urn photo"),
-                                 tr("The photo a quarter turn to the right in its slot"),
-                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), QString(),
-                                 QString()})),
-      turnSlot(newAction(this, {tr("Turn s&lot"), tr("A slot that stands lies, and the other way"),
-                                {}, {}, {}})),
+                           {},
+                           {},
+                           {}})),
+      fill(newAction(this,
+                     {tr("&Fill the free slots"),
+                      tr("Every free slot gets a photo: wished sizes and the focal photo first"),
+                      QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), QString(), QString()})),
+      takeOut(newAction(
+          this, {tr("&Take photo out"), tr("The photo goes back to the tray, the slot stays"),
+                 QKeySequence(Qt::CTRL | Qt::Key_Backspace), QString(), QString()})),
+      swap(
+          newAction(this, {tr("&Swap photos"), tr("The photos of two selected slots change places"),
+                           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_X), QString(), QString()})),
+      turnPhoto(newAction(
+          this, {tr("T&urn photo"), tr("The photo a quarter turn to the right in its slot"),
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), QString(), QString()})),
+      turnSlot(newAction(
+          this, {tr("Turn s&lot"), tr("A slot that stands lies, and the other way"), {}, {}, {}})),
       favourite(newAction(this, {tr("Fa&vourite"), tr("Mark the chosen photos as favourites"),
                                  QKeySequence(Qt::CTRL | Qt::Key_B), QString(), QString()})),
-      focal(newAction(this, {tr("Fo&cal photo"), tr("The one photo this page is about"),
-                             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B), QString(), QString()})),
-      where(newAction(this, {tr("Wh&ere is it?…"), tr("Say where a photo that is not there is now"),
-                             {}, {}, {}})),
+      focal(
+          newAction(this, {tr("Fo&cal photo"), tr("The one photo this page is about"),
+                           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B), QString(), QString()})),
+      where(newAction(
+          this,
+          {tr("Wh&ere is it?…"), tr("Say where a photo that is not there is now"), {}, {}, {}})),
       search(newAction(this, {tr("Loo&k for missing photos…"),
                               tr("Find moved photos again in a folder, by what they hold"),
-                              {}, {}, {}})),
+                              {},
+                              {},
+                              {}})),
       remove(newAction(this, {tr("&Remove from tray"),
-                              tr("The chosen photos leave this page; their files stay"), {}, {}, {}})),
+                              tr("The chosen photos leave this page; their files stay"),
+                              {},
+                              {},
+                              {}})),
       m_workplace(std::move(workplace)),
       m_place(place) {
     favourite->setCheckable(true);
@@ -89,9 +100,8 @@ void PhotoActions::connectAll() {
     });
     on(focal, [this, &session](bool checked) {
         const auto photos = m_place.chosen();
-        m_workplace.say(setFocal(session, checked && photos.size() == 1
-                                              ? std::optional(photos.front())
-                                              : std::nullopt));
+        m_workplace.say(setFocal(
+            session, checked && photos.size() == 1 ? std::optional(photos.front()) : std::nullopt));
     });
     on(where, [this] {
         if (const auto photos = m_place.chosen(); photos.size() == 1) {
@@ -148,9 +158,9 @@ void PhotoActions::updateEnabled() {
     turnSlot->setEnabled(chosenSlots.size() == 1);
     favourite->setEnabled(!photos.empty());
     favourite->setChecked(!photos.empty() && std::ranges::all_of(photos, [&](PhotoId id) {
-                              const Photo* photo = matwright::find(work, id);
-                              return photo && photo->favourite;
-                          }));
+        const Photo* photo = matwright::find(work, id);
+        return photo && photo->favourite;
+    }));
     focal->setEnabled(photos.size() == 1);
     focal->setChecked(photos.size() == 1 && work.focal == photos.front());
     where->setEnabled(photos.size() == 1);

@@ -21,8 +21,10 @@ PhotoPlace::PhotoPlace(Workplace workplace, SketchDocument& document, QString pa
       m_care(
           m_workplace.session, m_access,
           [this] {
-              return m_document.path().isEmpty() ? QString()
-                                                 : QFileInfo(m_document.path()).path();
+              const QString& path = m_document.path();
+              return path.isEmpty()
+                         ? QStringList()
+                         : QStringList(QFileInfo(path).path()) + m_document.foldersOfOld();
           },
           m_workplace.say) {
     m_document.setPictures([this](PieceId slot) {
@@ -147,9 +149,9 @@ void PhotoPlace::searchFolder() {
 
 void PhotoPlace::askWhere(PhotoId photo) {
     const Photo* missing = matwright::find(m_workplace.session.work(), photo);
-    const auto file =
-        missing ? m_workplace.questions.whereIsPhoto(nameOf(*missing), folderToStartIn())
-                : std::nullopt;
+    const auto file = missing
+                          ? m_workplace.questions.whereIsPhoto(nameOf(*missing), folderToStartIn())
+                          : std::nullopt;
     PhotoService* service = file ? m_access.open() : nullptr;
     if (!service) {
         return;
@@ -179,8 +181,7 @@ void PhotoPlace::takeInstead(PhotoId photo, const LookedAt& file) {
         return;
     }
     const bool isOther = file.photo->content != before->content;
-    if (isOther &&
-        !m_workplace.questions.mayTakeInstead(nameOf(*before), nameOf(*file.photo))) {
+    if (isOther && !m_workplace.questions.mayTakeInstead(nameOf(*before), nameOf(*file.photo))) {
         return;
     }
     m_workplace.say(replacePhoto(m_workplace.session, photo, *file.photo));

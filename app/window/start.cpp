@@ -44,10 +44,11 @@ void describe(QCommandLineParser& parser) {
     parser.addVersionOption();
     parser.addOption(leaveOption());
     parser.addOption(checkPartsOption());
-    parser.addPositionalArgument(QStringLiteral("sketch"),
-                                 QStringLiteral("A sketch (.sketch.svg) or a page in the making (.page.svg) to "
-                                                "open."),
-                                 QStringLiteral("[sketch]"));
+    parser.addPositionalArgument(
+        QStringLiteral("sketch"),
+        QStringLiteral("A sketch (.sketch.svg) or a page in the making (.page.svg) to "
+                       "open."),
+        QStringLiteral("[sketch]"));
 }
 
 bool hasArgument(std::span<char*> arguments, std::initializer_list<std::string_view> wanted) {

@@ -78,9 +78,7 @@ void appendLayer(pugi::xml_node svg, const Layer& layer) {
     set(group, "id", layer.id);
     set(group, "font-family", drawingFontFamily);
     group.append_child("title").append_child(pugi::node_pcdata).set_value(layer.label.c_str());
-    for (const DrawingItem& item : layer.items) {
-        std::visit([&](const auto& it) { appendItem(group, it); }, item);
-    }
+    appendSvgItems(group, layer.items);
 }
 
 void appendText(pugi::xml_node svg, const char* name, const std::string& text) {
@@ -132,6 +130,12 @@ std::string svgPathData(const std::vector<Path>& paths) {
         }
     }
     return data;
+}
+
+void appendSvgItems(pugi::xml_node& group, const std::vector<DrawingItem>& items) {
+    for (const DrawingItem& item : items) {
+        std::visit([&](const auto& it) { appendItem(group, it); }, item);
+    }
 }
 
 void appendSvg(pugi::xml_node& svgElement, const Drawing& drawing) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/drawing/drawing.h"
 
@@ -19,6 +20,9 @@ std::string svgText(const Drawing& drawing);
 
 // The same, into an existing <svg> element: sets size, viewBox and appends the layers.
 void appendSvg(pugi::xml_node& svgElement, const Drawing& drawing);
+
+// Items into an existing <g> that states the font.
+void appendSvgItems(pugi::xml_node& group, const std::vector<DrawingItem>& items);
 
 // Decimal millimetres to 1/10,000 mm, shortest form ("304.8", "-0.0254"), independent of locale.
 std::string svgNumber(double ticks);

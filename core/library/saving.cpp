@@ -16,6 +16,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
+// Pages in the making carry small pictures, so they may be larger than sketches.
+constexpr std::size_t largestFile = 2 * maxSketchFileBytes;
+
 enum class How { Replaced, HeldAlready, Made, MadeBeside, HeldBeside };
 
 struct Outcome {
@@ -34,7 +37,7 @@ class KeepingSave {
         // Each round another program made or removed the file at the very moment.
         constexpr int rounds = 3;
         for (int round = 0; round < rounds; ++round) {
-            const auto held = m_store.read(m_path, maxSketchFileBytes);
+            const auto held = m_store.read(m_path, largestFile);
             if (held && *held == m_bytes) {
                 return Outcome{How::HeldAlready, m_path};
             }
@@ -60,7 +63,7 @@ class KeepingSave {
     // False where the file holds anything unknown.
     Result<bool> replaceKnown() {
         return m_store.replaceIf(
-            m_path, maxSketchFileBytes,
+            m_path, largestFile,
             [&](std::string_view bytes) { return contentKeyOf(bytes) == *m_openedFrom; }, m_bytes);
     }
 
@@ -77,7 +80,7 @@ class KeepingSave {
             if (*made) {
                 return Outcome{How::MadeBeside, beside};
             }
-            const auto held = m_store.read(beside, maxSketchFileBytes);
+            const auto held = m_store.read(beside, largestFile);
             if (held && *held == m_bytes) {
                 return Outcome{How::HeldBeside, beside};
             }
@@ -101,9 +104,8 @@ std::string sentenceFor(const Outcome& outcome, bool wasOpened) {
     const std::string name = outcome.path.filename().string();
     const char* kind = documentSuffixOf(name) == sketchFileSuffix ? "sketch" : "page";
     return fmt::format("{} Both are kept: yours is now \u201C{}\u201D.",
-                       wasOpened
-                           ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
-                           : fmt::format("There is another {} of this name.", kind),
+                       wasOpened ? fmt::format("Somebody else has changed this {} meanwhile.", kind)
+                                 : fmt::format("There is another {} of this name.", kind),
                        printablePath(stemOf(name)));
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 
 #include "core/measure/length_text.h"
 #include "core/sketch/soundness.h"
@@ -93,6 +94,9 @@ std::optional<Error> findFault(const Photo& photo) {
     if (!isPhotoSide(photo.upright.width) || !isPhotoSide(photo.upright.height)) {
         return fault(fmt::format("A photo's sides must be 1 to {} pixels.", maxPhotoPixelsASide),
                      photoName(photo));
+    }
+    if (photo.bytes > std::numeric_limits<std::int64_t>::max()) {
+        return fault("A photo's file is longer than any file can be.", photoName(photo));
     }
     if (photo.rating && (*photo.rating < -1 || *photo.rating > 5)) {
         return fault("A photo's rating must be -1 to 5.", photoName(photo));

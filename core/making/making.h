@@ -27,7 +27,7 @@ struct PhotoId {
 struct Photo {
     std::string path;           // absolute, UTF-8, where it was seen last
     ContentKey content;         // of the whole file: finds it again under another name
-    std::uintmax_t bytes = 0;   // how long that file is; 0: not known
+    std::uintmax_t bytes = 0;   // how long that file is, below 2^63; 0: not known
     PixelSize upright;          // after its EXIF turn
     std::string taken;          // "2026-07-14 16:03:22", local to the camera; may be empty
     std::optional<int> rating;  // -1 .. 5, the file's own (XMP)

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/sketchfile/sketch_file.h"
+#include "core/sketchfile/document.h"
 #include "core/sketchfile/vocabulary.h"
 
 namespace matwright {
@@ -34,10 +34,15 @@ bool isBlank(std::string_view text) {
 }  // namespace
 
 std::int64_t ModelElement::whole(const char* name, std::int64_t low, std::int64_t high) {
-    const auto attribute = find(name, true);
+    (void)find(name, true);
+    return optionalWhole(name, low, high).value_or(low);
+}
+
+std::optional<std::int64_t> ModelElement::optionalWhole(const char* name, std::int64_t low,
+                                                        std::int64_t high) {
+    const auto attribute = find(name, false);
     return valueOf(attribute, wholeFromText(attribute.value(), low, high),
-                   fmt::format("a whole number from {} to {}", low, high))
-        .value_or(low);
+                   fmt::format("a whole number from {} to {}", low, high));
 }
 
 std::optional<Length> ModelElement::optionalLength(const char* name, bool isRequired) {
@@ -74,6 +79,11 @@ std::string_view ModelElement::word(const char* name) {
     return find(name, true).value();
 }
 
+std::optional<std::string_view> ModelElement::optionalWord(const char* name) {
+    const auto attribute = find(name, false);
+    return attribute ? std::optional<std::string_view>(attribute.value()) : std::nullopt;
+}
+
 std::string ModelElement::childText(const char* name) {
     std::string text;
     once(name, [&](ModelElement& element) {
@@ -94,7 +104,7 @@ void ModelElement::forEach(const char* name, const std::function<void(ModelEleme
             return;
         }
         if (isOurs(child) && std::string_view(child.name()).substr(m_prefix.size()) == name) {
-            ModelElement element(m_reading, child, m_prefix);
+            ModelElement element(m_reading, child, m_prefix, m_namespace);
             read(element);
             element.finish();
         }
@@ -117,6 +127,27 @@ bool ModelElement::once(const char* name, const std::function<void(ModelElement&
 
 void ModelElement::exactlyOnce(const char* name, const std::function<void(ModelElement&)>& read) {
     if (!once(name, read)) {
+        fail(fmt::format("<{}> has no <{}>, which it needs. {}", m_node.name(), name, remedy));
+    }
+}
+
+void ModelElement::exactlyOnceIn(const char* otherNamespace, const char* name,
+                                 const std::function<void(ModelElement&)>& read) {
+    for (const pugi::xml_node child : m_node.children()) {
+        if (hasFailed() || !isNamed(child, name, otherNamespace)) {
+            continue;
+        }
+        ModelElement element(m_reading, child, prefixOf(child), otherNamespace);
+        if (!m_askedForeign.empty()) {
+            element.fail(
+                fmt::format("There is a second <{}> where only one may be. {}", name, remedy));
+            return;
+        }
+        m_askedForeign.push_back(child);
+        read(element);
+        element.finish();
+    }
+    if (m_askedForeign.empty()) {
         fail(fmt::format("<{}> has no <{}>, which it needs. {}", m_node.name(), name, remedy));
     }
 }
@@ -170,7 +201,7 @@ bool ModelElement::isOurs(pugi::xml_node node) const {
         m_prefix.empty() ? "xmlns"
                          : fmt::format("xmlns:{}", m_prefix.substr(0, m_prefix.size() - 1));
     const pugi::xml_attribute redeclared = node.attribute(declaration.c_str());
-    return !redeclared || std::string_view(redeclared.value()) == sketchNamespace;
+    return !redeclared || std::string_view(redeclared.value()) == m_namespace;
 }
 
 void ModelElement::finishAttributes() const {
@@ -197,6 +228,8 @@ void ModelElement::finishChild(pugi::xml_node child) const {
                                                "lost on saving.",
                                                m_node.name()));
         }
+    } else if (std::ranges::find(m_askedForeign, child) != m_askedForeign.end()) {
+        return;
     } else if (!isOurs(child) || !contains(m_askedChildren, name.substr(m_prefix.size()))) {
         m_reading.warn(child, fmt::format("The part {} in <{}> is not known to this version and "
                                           "would be lost on saving.",

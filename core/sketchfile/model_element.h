@@ -17,9 +17,10 @@ namespace matwright {
 // or breaks its rule fails the reading (Malformed) and comes back as a default.
 class ModelElement {
   public:
-    // `prefix` is how the file spells the model's namespace: "" or "p:".
-    ModelElement(Reading& reading, pugi::xml_node node, std::string_view prefix)
-        : m_reading(reading), m_node(node), m_prefix(prefix) {}
+    // `prefix` is how the file spells the model's namespace: "" or "p:". Both must outlive this.
+    ModelElement(Reading& reading, pugi::xml_node node, std::string_view prefix,
+                 std::string_view modelNamespace)
+        : m_reading(reading), m_node(node), m_prefix(prefix), m_namespace(modelNamespace) {}
 
     Length length(const char* name) { return optionalLength(name, true).value_or(Length()); }
     std::optional<Length> optionalLength(const char* name) { return optionalLength(name, false); }
@@ -29,6 +30,10 @@ class ModelElement {
     bool optionalFlag(const char* name);
     std::vector<Point> corners(const char* name);
     std::string_view word(const char* name);
+    std::optional<std::int64_t> optionalWhole(const char* name, std::int64_t low,
+                                              std::int64_t high);
+    // Nothing where it is not there.
+    std::optional<std::string_view> optionalWord(const char* name);
 
     // The text of the one child of this name, every space and line break as it stands; empty where
     // there is none.
@@ -39,6 +44,11 @@ class ModelElement {
     bool once(const char* name, const std::function<void(ModelElement&)>& read);
     // The same for a child that must be there.
     void exactlyOnce(const char* name, const std::function<void(ModelElement&)>& read);
+
+    // A model of another namespace that stands in this one; it must be there once. Finished by
+    // this.
+    void exactlyOnceIn(const char* otherNamespace, const char* name,
+                       const std::function<void(ModelElement&)>& read);
 
     void fail(std::string sentence) const;
     void fail(Error error) const { m_reading.fail(m_node, std::move(error)); }
@@ -61,6 +71,8 @@ class ModelElement {
     Reading& m_reading;
     pugi::xml_node m_node;
     std::string_view m_prefix;
+    std::string_view m_namespace;
+    std::vector<pugi::xml_node> m_askedForeign;
     std::vector<std::string_view> m_askedAttributes;
     std::vector<std::string_view> m_askedChildren;
 };

@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 
 #include "core/sketch/soundness.h"
+#include "core/sketchfile/document.h"
+#include "core/sketchfile/sketch_file.h"
 #include "core/sketchfile/vocabulary.h"
 
 namespace matwright {
@@ -66,6 +68,17 @@ Sketch readModel(ModelElement& model) {
         model.fail(*fault);
     }
     return sketch;
+}
+
+Sketch readWholeModel(ModelElement& model, Reading& reading) {
+    checkVersion(model, reading, "sketch", sketchFormatVersion);
+    if (const auto unit = model.word(words::unit); unit != words::unitValue) {
+        model.fail(
+            fmt::format("The sketch counts in {} instead of {}. Open an earlier copy of "
+                        "the file.",
+                        inQuotes(unit), inQuotes(words::unitValue)));
+    }
+    return reading.hasFailed() ? Sketch() : readModel(model);
 }
 
 }  // namespace matwright

@@ -10,6 +10,11 @@ namespace matwright {
 // Faults go to the reading; then the result is of no use.
 Sketch readModel(ModelElement& model);
 
+// The same after a look at the element's version and unit. An older version is brought up to the
+// newest here, before its model is read: one step a version, each in a file of its own. There is no
+// older version yet.
+Sketch readWholeModel(ModelElement& model, Reading& reading);
+
 // One piece of it, its id aside.
 Piece readPiece(ModelElement& element);
 

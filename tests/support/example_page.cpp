@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Writes the photos of examples/ and a page in the making that uses them. Argument: that folder.
 #include <QDir>
-#include <QFile>
 #include <QEventLoop>
+#include <QFile>
 #include <QGuiApplication>
 #include <cstdio>
 
@@ -25,17 +25,17 @@ struct Taken {
 };
 // A phone stores every photo lying and says how it was held: 1 and 3 lying, 6 and 8 upright.
 constexpr Taken year[] = {
-    {0, "2026:01:18 11:20:41", 1, false, 3},  {1, "2026:04:26 15:02:10", 6, true, -2},
-    {2, "2026:07:14 16:03:22", 1, false, 5},  {3, "2026:07:16 20:41:05", 3, false, 4},
-    {4, "2026:08:02 14:12:55", 8, true, -2},  {5, "2026:10:11 13:37:19", 1, false, -2},
-    {6, "2026:09:05 10:55:31", 6, true, 4},   {7, "2026:07:17 22:10:08", 1, false, -2}};
+    {0, "2026:01:18 11:20:41", 1, false, 3}, {1, "2026:04:26 15:02:10", 6, true, -2},
+    {2, "2026:07:14 16:03:22", 1, false, 5}, {3, "2026:07:16 20:41:05", 3, false, 4},
+    {4, "2026:08:02 14:12:55", 8, true, -2}, {5, "2026:10:11 13:37:19", 1, false, -2},
+    {6, "2026:09:05 10:55:31", 6, true, 4},  {7, "2026:07:17 22:10:08", 1, false, -2}};
 
 QStringList paintPhotos(const QString& folder) {
     QDir().mkpath(folder);
     QStringList files;
     for (const Taken& taken : year) {
-        const QString file = QStringLiteral("%1/%2.jpg").arg(
-            folder, QString::fromStdString(test::sceneName(taken.scene)));
+        const QString file = QStringLiteral("%1/%2.jpg")
+                                 .arg(folder, QString::fromStdString(test::sceneName(taken.scene)));
         const QSize size = taken.isUpright ? QSize(1200, 1600) : QSize(1600, 1200);
         test::writeJpeg(file.toStdString(), test::paintedPhoto(taken.scene, size),
                         {taken.when, taken.orientation, taken.rating, 74});
@@ -101,8 +101,7 @@ int main(int argc, char** argv) {
         return service.smallPicture(session.work().photos.at(placement.photo), placement,
                                     windowOf(session.sketch().pieces.at(slot), placement.border));
     });
-    const QString page =
-        examples.absoluteFilePath(QStringLiteral("a-year-outdoors.page.svg"));
+    const QString page = examples.absoluteFilePath(QStringLiteral("a-year-outdoors.page.svg"));
     QFile::remove(page);
     const auto saved = document.saveAs(page);
     std::puts(saved ? "saved" : saved.error().text().c_str());

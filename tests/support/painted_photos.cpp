@@ -71,9 +71,10 @@ class Scene {
     // Somebody seen from far away.
     void figure(QPointF foot, double tall, QColor coat) {
         disc(foot + QPointF(0, -tall * 0.86), tall * 0.13, QColor(226, 186, 156));
-        shape({foot + QPointF(-tall * 0.16, -tall * 0.35), foot + QPointF(tall * 0.16, -tall * 0.35),
-               foot + QPointF(tall * 0.1, -tall * 0.74), foot + QPointF(-tall * 0.1, -tall * 0.74)},
-              coat);
+        shape(
+            {foot + QPointF(-tall * 0.16, -tall * 0.35), foot + QPointF(tall * 0.16, -tall * 0.35),
+             foot + QPointF(tall * 0.1, -tall * 0.74), foot + QPointF(-tall * 0.1, -tall * 0.74)},
+            coat);
         for (const double side : {-0.08, 0.08}) {
             m_painter.setBrush(QColor(52, 56, 74));
             m_painter.drawRect(QRectF(foot.x() + tall * (side - 0.045), foot.y() - tall * 0.36,

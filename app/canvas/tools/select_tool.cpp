@@ -107,8 +107,9 @@ QString SelectTool::hint(const Pointer& at, const HandleLayout& handles) const {
     const Piece& piece = sketch().pieces.at(id);
     const QString name = QString::fromStdString(displayName(piece));
     if (find(host().session().work(), id)) {
-        return words("%1: drag to move. Ctrl: drag its photo to another slot. Shift: straight, "
-                     "Alt: no snap.")
+        return words(
+                   "%1: drag to move. Ctrl: drag its photo to another slot. Shift: straight, "
+                   "Alt: no snap.")
             .arg(name);
     }
     return piece.locked ? words("%1 is locked: select it and unlock it to move it.").arg(name)

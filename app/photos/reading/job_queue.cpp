@@ -78,9 +78,8 @@ std::size_t JobQueue::count(Urgency urgency) const {
 
 bool JobQueue::isIdle() const {
     const std::scoped_lock lock(m_mutex);
-    return m_running.empty() && std::ranges::all_of(m_waiting, [](const auto& entry) {
-               return entry.second.empty();
-           });
+    return m_running.empty() &&
+           std::ranges::all_of(m_waiting, [](const auto& entry) { return entry.second.empty(); });
 }
 
 std::deque<JobQueue::Job>* JobQueue::mostUrgent(Urgency& urgency) {

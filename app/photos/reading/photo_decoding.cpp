@@ -20,7 +20,7 @@ bool isNamedAsPhoto(const fs::path& path) {
     std::ranges::transform(ending, ending.begin(), [](char c) {
         return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
     });
-    constexpr std::array endings = {".jpg", ".jpeg", ".png",  ".tif", ".tiff",
+    constexpr std::array endings = {".jpg",  ".jpeg", ".png",  ".tif", ".tiff",
                                     ".webp", ".heic", ".heif", ".jpe"};
     return std::ranges::find(endings, ending) != endings.end();
 }

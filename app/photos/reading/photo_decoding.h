@@ -26,8 +26,8 @@ bool isFolder(const std::string& path);
 
 // A picture, or what is wrong with its file; stopped is an error with an empty sentence.
 struct Decoded {
-    QImage picture;                      // Format_RGB32; null where there is none
-    std::optional<Histogram> sample;     // where `longSide` was toneSampleSide
+    QImage picture;                   // Format_RGB32; null where there is none
+    std::optional<Histogram> sample;  // where `longSide` was toneSampleSide
     PhotoState state = PhotoState::There;
     QString fault;
     bool stopped = false;

@@ -83,8 +83,9 @@ void PhotoReader::fetchThumbnail(const WantedPhoto& photo, Urgency urgency) {
     m_jobs.add(
         urgency, photo.content.text(),
         [this, photo, round](const std::stop_token& stop) {
-            later([this, content = photo.content, made = thumbnailOf(photo, m_files, stop),
-                   round] { takeThumbnail(content, made, round); });
+            later([this, content = photo.content, made = thumbnailOf(photo, m_files, stop), round] {
+                takeThumbnail(content, made, round);
+            });
         },
         isSeen);
 }
@@ -227,8 +228,8 @@ std::string PhotoReader::smallPicture(const Photo& photo, const Placement& place
     if (copy.isNull()) {
         return {};
     }
-    Raster raster = toRaster(
-        croppedPicture(copy, placement.crop, photo.upright, window, smallPictureSide));
+    Raster raster =
+        toRaster(croppedPicture(copy, placement.crop, photo.upright, window, smallPictureSide));
     const auto sample = m_samples.find(photo.content);
     Tone tone = photo.tone;
     tone.evenOut = tone.evenOut && sample != m_samples.end();

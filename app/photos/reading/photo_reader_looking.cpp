@@ -106,17 +106,18 @@ void PhotoReader::checkStates(std::vector<WantedPhoto> photos) {
 }
 
 void PhotoReader::search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) {
-    m_jobs.add(Urgency::Search, {}, [this, photos = std::move(photos),
-                                     folders = std::move(folders)](const std::stop_token& stop) {
-        const auto places = foundAgain(photos, folders, stop);
-        later([this, places] {
-            for (const auto& [content, path] : places) {
-                setState(content, PhotoState::There, {});
-                emit found(content, QString::fromStdString(path));
-            }
-            emit searchEnded(static_cast<int>(places.size()));
-        });
-    });
+    m_jobs.add(Urgency::Search, {},
+               [this, photos = std::move(photos),
+                folders = std::move(folders)](const std::stop_token& stop) {
+                   const auto places = foundAgain(photos, folders, stop);
+                   later([this, places] {
+                       for (const auto& [content, path] : places) {
+                           setState(content, PhotoState::There, {});
+                           emit found(content, QString::fromStdString(path));
+                       }
+                       emit searchEnded(static_cast<int>(places.size()));
+                   });
+               });
 }
 
 }  // namespace matwright::app

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
-#include "app/files/page_paths.h"
 #include "app/files/sketch_document.h"
-#include "core/making/page_file.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -27,8 +26,7 @@ class PageDocument : public testing::Test {
         photo.content.bytes[0] = 7;
         photo.upright = {3024, 4032};
         ASSERT_TRUE(session.perform(addPhotos(session.work(), {&photo, 1}), {}));
-        ASSERT_TRUE(
-            session.perform(placePhoto(session.making(), PieceId{1}, PhotoId{1}), {}));
+        ASSERT_TRUE(session.perform(placePhoto(session.making(), PieceId{1}, PhotoId{1}), {}));
     }
     std::string& bytes(const QString& path) { return store.files[path.toStdString()]; }
 
@@ -80,6 +78,7 @@ TEST_F(PageDocument, TakesPhotosBesideItAlongWhenItMoves) {
     store.files["/mnt/stick/garden.page.svg"] = bytes(pagePath);
     ASSERT_TRUE(document.open(QStringLiteral("/mnt/stick/garden.page.svg")));
     EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/mnt/stick/photos/boat.jpg");
+    EXPECT_EQ(document.foldersOfOld(), QStringList{"/home/me/photos"});
 }
 
 TEST_F(PageDocument, KeepsThePathOfAPhotoThatLiesElsewhere) {

@@ -16,8 +16,8 @@ QImage quarters() {
         for (int x = 0; x < image.width(); ++x) {
             const bool right = x >= image.width() / 2;
             const bool low = y >= image.height() / 2;
-            image.setPixel(x, y, low ? (right ? 0xFF404040 : 0xFF0000FF)
-                                     : (right ? 0xFF00FF00 : 0xFFFF0000));
+            image.setPixel(
+                x, y, low ? (right ? 0xFF404040 : 0xFF0000FF) : (right ? 0xFF00FF00 : 0xFFFF0000));
         }
     }
     return image;
@@ -44,8 +44,7 @@ TEST(CroppedPicture, TurnsByQuartersToTheRight) {
         crop.quarterTurns = turns;
         const QImage shown = croppedPicture(quarters(), crop, upright, square, 150);
         EXPECT_EQ(at(shown, 0.25, 0.25), upperLeft[turns]) << turns;
-        EXPECT_EQ(at(shown, 0.75, 0.25), upperLeft[(turns + 3) % 4])
-            << turns;
+        EXPECT_EQ(at(shown, 0.75, 0.25), upperLeft[(turns + 3) % 4]) << turns;
     }
 }
 

@@ -63,8 +63,9 @@ TEST_F(Intake, TellsOfFilesThatAreNoPhotos) {
     intake.add({QStringLiteral("/a.jpg"), QStringLiteral("/letter.jpg")});
     answer({seen("/a.jpg", 1), refused("/letter.jpg")});
     EXPECT_EQ(session.work().photos.size(), 1u);
-    EXPECT_TRUE(said.contains(QStringLiteral("One file could not be added. letter.jpg: This is no "
-                                             "picture.")))
+    EXPECT_TRUE(
+        said.contains(QStringLiteral("One file could not be added. letter.jpg: This is no "
+                                     "picture.")))
         << said.toStdString();
 }
 
@@ -97,7 +98,7 @@ TEST_F(Intake, SaysWhyWhereThePartIsMissing) {
 
 class Care : public Intake {
   protected:
-    PhotoCare care{session, access, [] { return QStringLiteral("/pages"); },
+    PhotoCare care{session, access, [] { return QStringList{"/pages"}; },
                    [this](const QString& sentence) { said = sentence; }};
 };
 

@@ -59,8 +59,7 @@ class Reader : public testing::Test {
 };
 
 TEST_F(Reader, ReadsWhatAPhotoSaysOfItself) {
-    const Photo photo =
-        look(paint("boat.jpg", 3, {"2026:07:16 20:41:05", 6, 4, 80}, {600, 800}));
+    const Photo photo = look(paint("boat.jpg", 3, {"2026:07:16 20:41:05", 6, 4, 80}, {600, 800}));
     EXPECT_EQ(photo.upright, (PixelSize{600, 800}));
     EXPECT_EQ(photo.taken, "2026-07-16 20:41:05");
     EXPECT_EQ(photo.rating, 4);
@@ -214,8 +213,8 @@ TEST_F(Reader, MakesASmallPictureOfWhatShowsInASlot) {
     reader.showOnPage({wantedOf(photo)});
     settle();
     const std::string jpeg = reader.smallPicture(photo, placement, window);
-    const QImage picture = QImage::fromData(
-        reinterpret_cast<const uchar*>(jpeg.data()), static_cast<int>(jpeg.size()));
+    const QImage picture = QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
+                                            static_cast<int>(jpeg.size()));
     EXPECT_EQ(picture.size(), QSize(267, 400));
     EXPECT_LT(jpeg.size(), 60'000u);
 }

@@ -100,7 +100,7 @@ int fillTray(TimedApplication& app, const QString& folder, const QString& cache)
     QString said;
     const auto say = [&](const QString& sentence) { said = sentence; };
     PhotoIntake intake(session, access, say);
-    PhotoCare care(session, access, [] { return QString(); }, say);
+    PhotoCare care(session, access, [] { return QStringList(); }, say);
     PhotoTrayPanel panel(session, access, settings, {});
     panel.resize(280, 620);
     panel.show();
@@ -119,9 +119,10 @@ int fillTray(TimedApplication& app, const QString& folder, const QString& cache)
     const double memory = peakMegabytes();
     std::printf("%s %d thumbnails in %.1f s\n", said.toUtf8().constData(), panel.model().rowCount(),
                 static_cast<double>(clock.elapsed()) / 1e3);
-    std::printf("window's thread: longest event %.1f ms, busy itself for at most %.1f ms (bar %.0f "
-                "ms: %s)\n",
-                app.longest, app.busiest, blockBar, app.longest <= blockBar ? "met" : "missed");
+    std::printf(
+        "window's thread: longest event %.1f ms, busy itself for at most %.1f ms (bar %.0f "
+        "ms: %s)\n",
+        app.longest, app.busiest, blockBar, app.longest <= blockBar ? "met" : "missed");
     std::printf("most memory: %.0f MB (bar %.0f MB: %s)\n", memory, memoryBar,
                 memory > 0 && memory <= memoryBar ? "met" : "missed");
     const bool isWhole = panel.model().rowCount() == photos;

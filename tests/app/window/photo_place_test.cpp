@@ -57,7 +57,12 @@ class PhotosInTheWindow : public WindowTest {
     PhotoTrayView& tray() { return window.photos().panel()->view(); }
     QPoint middleOf(PieceId slot) {
         const Piece& piece = sketch().pieces.at(slot);
-        return window.canvas().page().viewport().toView(Rect::at(piece.place, piece.size)).center().toPoint();
+        return window.canvas()
+            .page()
+            .viewport()
+            .toView(Rect::at(piece.place, piece.size))
+            .center()
+            .toPoint();
     }
     // Drags the data over the page to this slot and lets it go.
     void drop(const QMimeData& mime, PieceId slot) {
@@ -210,19 +215,21 @@ TEST_F(PhotosInTheWindow, AreFoundAgainOrAskedFor) {
     QDir().mkpath(inFolder("away"));
     ASSERT_TRUE(QFile::rename(inFolder("a.jpg"), inFolder("away/renamed.jpg")));
     window.photos().lookAgain();  // where it was and below is looked through by itself
-    ASSERT_TRUE(QTest::qWaitFor([&] {
-        return session().work().photos.at(PhotoId{1}).path ==
-               inFolder("away/renamed.jpg").toStdString();
-    }, 10'000));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            return session().work().photos.at(PhotoId{1}).path ==
+                   inFolder("away/renamed.jpg").toStdString();
+        },
+        10'000));
     EXPECT_EQ(*find(session().work(), slot), before);
 
     ASSERT_TRUE(QFile::remove(inFolder("away/renamed.jpg")));
     window.photos().lookAgain();
     settle();
     const ContentKey content = session().work().photos.at(PhotoId{1}).content;
-    ASSERT_TRUE(QTest::qWaitFor([&] {
-        return window.photos().access().ifOpen()->stateOf(content) == PhotoState::Missing;
-    }, 10'000));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return window.photos().access().ifOpen()->stateOf(content) == PhotoState::Missing; },
+        10'000));
     questions.whereAnswer = paint("other.jpg", 4);
     window.photos().askWhere(PhotoId{1});
     settle();
