@@ -11,6 +11,7 @@
 #include "app/canvas/page_view.h"
 #include "app/canvas/ruler.h"
 #include "app/canvas/tools/create_tool.h"
+#include "app/canvas/tools/photo_tool.h"
 #include "app/canvas/tools/select_tool.h"
 #include "core/arrange/placing.h"
 
@@ -103,12 +104,31 @@ void Canvas::connectPage() {
     connect(m_page, &PageView::hint, this, &Canvas::hint);
     connect(m_page, &PageView::contextMenuWanted, this, &Canvas::contextMenuWanted);
     connect(m_page, &PageView::pieceActivated, this, &Canvas::pieceActivated);
+    connect(m_page, &PageView::photoActivated, this, &Canvas::workOnPhoto);
     connect(m_page, &PageView::toolDone, this, [this] { setTool(Tool::Select); });
     connect(m_page, &PageView::pieceWanted, this, [this] {
         const Piece piece = prototype();
         setTool(Tool::Select);  // first: it says what it does
         place(piece);
     });
+}
+
+void Canvas::showPhotos(PhotoAccess& access, SlotPictures::StandIn standIn) {
+    m_page->showPhotos(access, std::move(standIn));
+}
+
+void Canvas::workOnPhoto(PieceId slot) {
+    if (!m_session.work().placements.contains(slot)) {
+        return;
+    }
+    setTool(Tool::Select);
+    m_session.select({slot});
+    // Later: a tool must not be put down while it is being asked.
+    const auto leave = [this] {
+        QMetaObject::invokeMethod(this, [this] { setTool(Tool::Select); }, Qt::QueuedConnection);
+    };
+    m_page->useTool(std::make_unique<PhotoTool>(m_page->dragHost(), slot, leave));
+    m_page->setFocus();
 }
 
 Piece Canvas::prototype() const {

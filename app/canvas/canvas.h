@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <optional>
 
+#include "app/canvas/slot_pictures.h"
 #include "app/editing/session.h"
 #include "app/settings/settings.h"
 
@@ -12,6 +13,7 @@ class QScrollBar;
 namespace matwright::app {
 
 class PageView;
+class PhotoAccess;
 class Ruler;
 
 // The place where a page is drawn: the page between two rulers and two scroll bars. Keyboard and
@@ -46,6 +48,12 @@ class Canvas final : public QWidget {
     void place(Piece piece);
     // Selects the piece and scrolls to it.
     void reveal(PieceId id);
+
+    // From now on the page shows its photos and papers; `access` outlives the canvas.
+    void showPhotos(PhotoAccess& access, SlotPictures::StandIn standIn = {});
+    // The photo in this slot is worked on where it is: a drag moves it inside the slot. Nothing
+    // where the slot has none. Enter, Esc, a click elsewhere and setTool() end that.
+    void workOnPhoto(PieceId slot);
 
     // The widget that shows the page and takes the events.
     PageView& page() { return *m_page; }

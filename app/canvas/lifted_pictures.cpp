@@ -39,15 +39,15 @@ void LiftedPictures::paint(QPainter& painter, std::int64_t key, const Piece& pie
     if (entry.pixelsPerTick != viewport.pixelsPerTick() || !sameButForPlace(entry.piece, piece)) {
         m_pixels -= double(entry.picture.width()) * entry.picture.height();
         entry = {piece, {}, {}, {}, viewport.pixelsPerTick()};
-        paintPiece(painter, piece, number, viewport, labels);
+        paintNow(painter, key, piece, number, viewport, labels);
         return;
     }
     if (entry.picture.isNull() || entry.picture.devicePixelRatio() != ratio) {
         entry.piece.place = piece.place;
-        draw(entry, number, viewport, labels, ratio);
+        draw(entry, key, number, viewport, labels, ratio);
     }
     if (entry.picture.isNull()) {
-        paintPiece(painter, piece, number, viewport, labels);
+        paintNow(painter, key, piece, number, viewport, labels);
         return;
     }
     const QPointF by = (viewport.toView(piece.place) - entry.placeAt) * ratio;
@@ -55,8 +55,20 @@ void LiftedPictures::paint(QPainter& painter, std::int64_t key, const Piece& pie
                        entry.picture);
 }
 
-void LiftedPictures::draw(Entry& entry, std::size_t number, const Viewport& viewport,
-                          const LabelStyle& labels, double devicePixelRatio) {
+void LiftedPictures::paintNow(QPainter& painter, std::int64_t key, const Piece& piece,
+                              std::size_t number, const Viewport& viewport,
+                              const LabelStyle& labels) const {
+    const PieceId id{key > 0 ? static_cast<std::uint32_t>(key) : 0};
+    if (m_dress.dresses(id, piece)) {
+        paintDressed(painter, id, piece, m_dress.placementOf(id), viewport, m_dress);
+    } else {
+        paintPiece(painter, piece, number, viewport, labels);
+    }
+}
+
+void LiftedPictures::draw(Entry& entry, std::int64_t key, std::size_t number,
+                          const Viewport& viewport, const LabelStyle& labels,
+                          double devicePixelRatio) {
     m_pixels -= double(entry.picture.width()) * entry.picture.height();
     entry.picture = {};
     const QRectF logical = paintedRect(entry.piece, viewport);
@@ -75,7 +87,7 @@ void LiftedPictures::draw(Entry& entry, std::size_t number, const Viewport& view
     entry.picture.fill(Qt::transparent);
     QPainter painter(&entry.picture);
     painter.translate(-entry.pictureAt);
-    paintPiece(painter, entry.piece, number, viewport, labels);
+    paintNow(painter, key, entry.piece, number, viewport, labels);
 }
 
 }  // namespace matwright::app

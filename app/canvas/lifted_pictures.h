@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <map>
 
+#include "app/canvas/page_dress.h"
 #include "app/canvas/piece_label.h"
 #include "app/canvas/viewport.h"
 
@@ -17,7 +18,9 @@ namespace matwright::app {
 // until it is let go.
 class LiftedPictures {
   public:
-    // In view coordinates. `key` tells the pieces of one drag apart.
+    void setDress(const PageDress& dress) { m_dress = dress; }
+    // In view coordinates. `key` tells the pieces of one drag apart: the id of a piece that is on
+    // the page, negative for a new one.
     void paint(QPainter& painter, std::int64_t key, const Piece& piece, std::size_t number,
                const Viewport& viewport, const LabelStyle& labels);
     // At the end of a drag, and when words or zoom change.
@@ -34,9 +37,12 @@ class LiftedPictures {
         QPointF placeAt;    // …when the piece's place was here
         double pixelsPerTick = 0;
     };
-    void draw(Entry& entry, std::size_t number, const Viewport& viewport, const LabelStyle& labels,
+    void paintNow(QPainter& painter, std::int64_t key, const Piece& piece, std::size_t number,
+                  const Viewport& viewport, const LabelStyle& labels) const;
+    void draw(Entry& entry, std::int64_t key, std::size_t number, const Viewport& viewport, const LabelStyle& labels,
               double devicePixelRatio);
 
+    PageDress m_dress;
     std::map<std::int64_t, Entry> m_entries;
     double m_pixels = 0;  // of all pictures
 };

@@ -187,7 +187,7 @@ void PageLayers::paintInto(QPixmap& layer, const Sketch& sketch, const QRegion& 
     if (withPaper) {
         paintPaper(painter, sketch.page, m_viewport, m_palette, area.boundingRect());
     }
-    paintPieces(painter, sketch, m_viewport, m_labels, area, wanted);
+    paintPieces(painter, sketch, m_viewport, m_labels, area, wanted, m_dress);
 }
 
 void PageLayers::drawUnder(QPainter& painter, const QRegion& area) const {

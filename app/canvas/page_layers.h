@@ -40,6 +40,8 @@ class PageLayers {
     void setPalette(const QPalette& palette);
     void setLabels(const LabelStyle& labels);
     const LabelStyle& labels() const { return m_labels; }
+    // What it refers to may change at any time; what looks otherwise then has to be invalidated.
+    void setDress(const PageDress& dress) { m_dress = dress; }
 
     // Pieces that are not part of the still picture from now on; an empty set ends that.
     void lift(std::set<PieceId> pieces);
@@ -73,6 +75,7 @@ class PageLayers {
 
     QPalette m_palette;
     LabelStyle m_labels;
+    PageDress m_dress;
     QPixmap m_whole;
     QPixmap m_under;
     std::vector<Run> m_runs;

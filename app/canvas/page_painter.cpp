@@ -54,14 +54,34 @@ void paintPaper(QPainter& painter, const PageSetup& setup, const Viewport& viewp
 }
 
 void paintPieces(QPainter& painter, const Sketch& sketch, const Viewport& viewport,
-                 const LabelStyle& labels, const QRegion& area, const PieceFilter& wanted) {
+                 const LabelStyle& labels, const QRegion& area, const PieceFilter& wanted,
+                 const PageDress& dress) {
     std::size_t number = 0;
     for (const PieceId id : sketch.order) {
         ++number;
         const Piece& piece = sketch.pieces.at(id);
-        if (wanted(id) && area.intersects(paintedRect(piece, viewport))) {
+        if (!wanted(id) || !area.intersects(paintedRect(piece, viewport))) {
+            continue;
+        }
+        if (dress.dresses(id, piece)) {
+            paintDressed(painter, id, piece, dress.placementOf(id), viewport, dress);
+        } else {
             paintPiece(painter, piece, number, viewport, labels);
         }
+    }
+}
+
+void paintDressed(QPainter& painter, PieceId id, const Piece& piece, const Placement* placement,
+                  const Viewport& viewport, const PageDress& dress) {
+    const double perTick = viewport.pixelsPerTick() * painter.device()->devicePixelRatioF();
+    painter.save();
+    painter.setTransform(viewport.transform(), true);
+    for (const PagePiece& part : piecePicture(*dress.work, *dress.page, id, piece, placement)) {
+        paintPart(painter, part, *dress.pictures, perTick);
+    }
+    painter.restore();
+    if (piece.locked && hasRoomForPadlock(piece, viewport)) {
+        paintPadlock(painter, padlockPlace(piece, viewport), padlockColour);
     }
 }
 

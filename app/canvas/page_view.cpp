@@ -10,6 +10,7 @@
 
 #include "app/canvas/accessible_page.h"
 #include "app/canvas/tools/select_tool.h"
+#include "app/photos/photo_access.h"
 #include "core/outline/outline.h"
 
 namespace matwright::app {
@@ -35,6 +36,8 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_settings(settings),
+      m_slotPictures(session),
+      m_dress{&session.work(), &session.sketch().page, &m_slotPictures},
       m_layers(palette(), labelStyleFor(font(), settings.value().scale)),
       m_tool(std::make_unique<SelectTool>(dragHost())),
       m_keys(*this) {
@@ -48,6 +51,14 @@ PageView::PageView(Session& session, SettingsStore& settings, QWidget* parent)
     setAccessibleDescription(
         tr("Tab goes from piece to piece, the arrow keys move the selected piece or, where none is "
            "selected, scroll."));
+    m_layers.setDress(m_dress);
+    m_pictures.setDress(m_dress);
+    connect(&m_slotPictures, &SlotPictures::slotsReady, this, &PageView::mend);
+    connect(&m_slotPictures, &SlotPictures::papersReady, this, [this] {
+        m_layers.invalidate();
+        m_pictures.clear();
+        update();
+    });
     connect(&session, &Session::changed, this, &PageView::onSessionChanged);
     connect(&settings, &SettingsStore::changed, this, [this] {
         setLabels();
@@ -69,6 +80,51 @@ void PageView::forgetBounds() {
         m_content = m_content.united(outermostBounds(piece));
     }
     m_order = m_session.sketch().order;
+}
+
+// ---- photos
+
+void PageView::showPhotos(PhotoAccess& access, SlotPictures::StandIn standIn) {
+    m_slotPictures.useStandIns(std::move(standIn));
+    m_slotPictures.useService(access.ifOpen());
+    connect(&access, &PhotoAccess::opened, this, [this](PhotoService* service) {
+        m_slotPictures.useService(service);
+        m_layers.invalidate();
+        update();
+    });
+    m_layers.invalidate();
+    update();
+}
+
+void PageView::mend(const std::vector<PieceId>& ids) {
+    for (const PieceId id : ids) {
+        if (const Piece* piece = matwright::find(m_session.sketch(), id)) {
+            const QRect touched = paintedRect(*piece, m_viewport);
+            m_layers.invalidate(touched);
+            update(touched);
+        }
+    }
+    m_pictures.clear();
+}
+
+// Photos that look otherwise, in their slots or because they were evened out, and papers.
+void PageView::onPhotosChanged(const Change& change) {
+    if (change.has(Change::Papers)) {
+        m_layers.invalidate();
+        update();
+    }
+    std::vector<PieceId> ids(change.pieces.begin(), change.pieces.end());
+    for (const auto& [slot, placement] : m_session.work().placements) {
+        if (change.photos.contains(placement.photo)) {
+            ids.push_back(slot);
+        }
+    }
+    mend(ids);
+    if (const auto slot = m_tool->slotInHand();
+        slot && !m_session.work().placements.contains(*slot)) {
+        cancelDrag();
+        emit toolDone();
+    }
 }
 
 // ---- the sketch has changed
@@ -94,6 +150,10 @@ void PageView::onSessionChanged(const Change& change) {
         }
         update();
         emit viewChanged();
+    }
+    if (change.has(Change::Photos) || change.has(Change::Placements) ||
+        change.has(Change::Papers)) {
+        onPhotosChanged(change);
     }
     refreshOverlay();
     emit extentChanged();

@@ -10,11 +10,14 @@
 #include "app/canvas/overlay.h"
 #include "app/canvas/page_layers.h"
 #include "app/canvas/piece_keys.h"
+#include "app/canvas/slot_pictures.h"
 #include "app/canvas/tools/tool.h"
 
 class QMimeData;
 
 namespace matwright::app {
+
+class PhotoAccess;
 
 // The part of the canvas that shows the page and takes the mouse and the keys. Turns events into
 // calls to the tool and the drag in progress, and keeps the picture right with as little painting
@@ -52,6 +55,9 @@ class PageView final : public QWidget, private DragHost {
     void reveal(const Rect& area);
 
     void useTool(std::unique_ptr<Tool> tool);
+    // From now on the page shows its photos and papers; `access` outlives the view.
+    void showPhotos(PhotoAccess& access, SlotPictures::StandIn standIn);
+    SlotPictures& slotPictures() { return m_slotPictures; }
     DragHost& dragHost() { return *this; }
     // Puts everything back as it was when the drag began. False where there is none.
     bool cancelDrag();
@@ -75,6 +81,8 @@ class PageView final : public QWidget, private DragHost {
     void contextMenuWanted(QPoint globalPos);
     // Double-clicked, or Enter: the user wants this piece's figures.
     void pieceActivated(matwright::PieceId id);
+    // The same of a slot with a photo.
+    void photoActivated(matwright::PieceId slot);
     // A tool for one use has added its piece, or was put down with Esc.
     void toolDone();
     // Files from elsewhere were let go over the page, over this slot or over none.
@@ -126,6 +134,10 @@ class PageView final : public QWidget, private DragHost {
     void onSessionChanged(const Change& change);
     void onPiecesChanged(const Change& change);
     void mendNumbers();
+    void onPhotosChanged(const Change& change);
+    void mend(const std::vector<PieceId>& ids);
+    void activate(PieceId id);
+    const Piece& shownPiece(PieceId id) const;
     void setLabels();
     void forgetBounds();
     void applyViewport(const Viewport& viewport);
@@ -139,6 +151,8 @@ class PageView final : public QWidget, private DragHost {
 
     Session& m_session;
     SettingsStore& m_settings;
+    SlotPictures m_slotPictures;
+    PageDress m_dress;
     Viewport m_viewport;
     PageLayers m_layers;
     LiftedPictures m_pictures;

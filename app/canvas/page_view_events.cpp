@@ -75,11 +75,27 @@ void PageView::mouseDoubleClickEvent(QMouseEvent* event) {
     }
     const PieceId id = m_session.onlySelected();
     if (id != PieceId{} && m_hovered != PieceId{}) {
+        activate(id);
+    }
+}
+
+void PageView::activate(PieceId id) {
+    if (m_session.work().placements.contains(id)) {
+        if (!m_tool->slotInHand()) {
+            emit photoActivated(id);
+        }
+    } else {
         emit pieceActivated(id);
     }
 }
 
 void PageView::wheelEvent(QWheelEvent* event) {
+    if (!m_drag && !event->modifiers().testFlag(Qt::ControlModifier) &&
+        m_tool->wheel(pointerAt(event->position(), event->modifiers()),
+                      event->angleDelta().y() / 120.0)) {
+        event->accept();
+        return;
+    }
     const QPointF pixels = event->pixelDelta().isNull()
                                ? QPointF(event->angleDelta()) / 120 * pixelsPerNotch
                                : QPointF(event->pixelDelta());
@@ -121,6 +137,9 @@ void PageView::keyPressEvent(QKeyEvent* event) {
         QWidget::keyPressEvent(event);
         return;
     }
+    if (!m_drag && m_tool->key(*event)) {
+        return;
+    }
     if (event->key() == Qt::Key_Escape) {
         if (!cancelDrag()) {
             m_tool->isForOneUse() ? emit toolDone() : m_session.clearSelection();
@@ -139,7 +158,7 @@ void PageView::keyPressEvent(QKeyEvent* event) {
         if (m_tool->isForOneUse()) {
             emit pieceWanted();
         } else if (m_session.onlySelected() != PieceId{}) {
-            emit pieceActivated(m_session.onlySelected());
+            activate(m_session.onlySelected());
         }
         return;
     }

@@ -24,6 +24,9 @@ QRegion PageView::previewRegion() const {
     for (const Piece& piece : m_preview.added) {
         region += paintedRect(piece, m_viewport);
     }
+    for (const auto& [id, placement] : m_preview.placed) {
+        region += paintedRect(shownPiece(id), m_viewport);
+    }
     return region;
 }
 
@@ -35,6 +38,13 @@ void PageView::showPreview(Preview preview) {
     std::set<PieceId> lifted;
     for (const auto& entry : preview.changed) {
         lifted.insert(entry.first);
+    }
+    for (const auto& entry : preview.placed) {
+        lifted.insert(entry.first);
+    }
+    if (preview.placed.empty() != m_preview.placed.empty()) {
+        preview.placed.empty() ? m_slotPictures.stopMoving()
+                               : m_slotPictures.startMoving(preview.placed.begin()->first);
     }
     const bool wasLifting = m_layers.isLifting();
     const bool isEmptyPage = m_session.sketch().pieces.empty();
@@ -56,13 +66,15 @@ void PageView::showPreview(Preview preview) {
     emit extentChanged();
 }
 
+const Piece& PageView::shownPiece(PieceId id) const {
+    const auto moved = m_preview.changed.find(id);
+    return moved != m_preview.changed.end() ? moved->second : m_session.sketch().pieces.at(id);
+}
+
 Overlay PageView::builtOverlay() {
     Overlay overlay(viewRect(), font());
     const Sketch& sketch = m_session.sketch();
-    const auto shown = [&](PieceId id) -> const Piece& {
-        const auto moved = m_preview.changed.find(id);
-        return moved != m_preview.changed.end() ? moved->second : sketch.pieces.at(id);
-    };
+    const auto shown = [this](PieceId id) -> const Piece& { return shownPiece(id); };
     const auto& selection = m_session.selection();
     if (m_hovered != PieceId{} && !selection.contains(m_hovered) && !m_drag &&
         matwright::find(sketch, m_hovered)) {
@@ -83,7 +95,9 @@ Overlay PageView::builtOverlay() {
         }
     }
     m_handles = {};
-    if (anyMovable && !isDragging()) {
+    if (m_tool->slotInHand() && matwright::find(sketch, *m_tool->slotInHand())) {
+        addPieceFrame(overlay, shown(*m_tool->slotInHand()), m_viewport, Overlay::Ink::Target);
+    } else if (anyMovable && !isDragging()) {
         const PieceId only = m_session.onlySelected();
         m_handles = only != PieceId{} ? handlesOf(shown(only), m_viewport, viewRect())
                                       : handlesOf(boxAround(movableSelection(m_session)).outermost,
@@ -127,6 +141,10 @@ void PageView::paintPreview(QPainter& painter, const QRegion& area) {
     for (const PageLayers::Run& run : m_layers.runs()) {
         for (std::size_t i = 0; i < run.lifted.size(); ++i) {
             const PieceId id = run.lifted[i];
+            if (const auto placed = m_preview.placed.find(id); placed != m_preview.placed.end()) {
+                paintDressed(painter, id, shownPiece(id), &placed->second, m_viewport, m_dress);
+                continue;
+            }
             m_pictures.paint(painter, id.value, m_preview.changed.at(id), run.numbers[i],
                              m_viewport, m_layers.labels());
         }

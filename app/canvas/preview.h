@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/making/making.h"
 #include "core/sketch/sketch.h"
 #include "core/snap/snap.h"
 
@@ -15,6 +16,7 @@ namespace matwright::app {
 struct Preview {
     std::map<PieceId, Piece> changed;  // pieces of the sketch as they would be
     std::vector<Piece> added;          // pieces that would be new, on top
+    std::map<PieceId, Placement> placed;  // photos as they would show in their slots
     SnapResult snap;
     std::vector<SnapGap> gaps;      // the live distances to the neighbours
     std::optional<Rect> band;       // the rubber band
@@ -23,7 +25,8 @@ struct Preview {
     std::optional<Rect> extent;     // what the readout and the rulers speak of
 
     bool isEmpty() const {
-        return changed.empty() && added.empty() && !band && !target && readout.isEmpty();
+        return changed.empty() && added.empty() && placed.empty() && !band && !target &&
+               readout.isEmpty();
     }
 };
 

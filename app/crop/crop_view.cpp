@@ -51,9 +51,26 @@ void CropView::setTone(const std::optional<ToneMap>& map) {
 }
 
 void CropView::showCrop(const Crop& crop, Length border) {
+    setCrop(crop, border);
+}
+
+// Where the photo only moved, no more is painted than where it was and is.
+void CropView::setCrop(const Crop& crop, Length border) {
+    Crop moved = m_crop;
+    moved.centreX = crop.centreX;
+    moved.centreY = crop.centreY;
+    const QRect before = photoArea();
+    const bool onlyMoved = moved == crop && border == m_border && !isShowingFinal();
     m_crop = crop;
     m_border = border;
-    update();
+    onlyMoved ? update(before | photoArea()) : update();
+}
+
+QRect CropView::photoArea() const {
+    const PixelSize turned = turnedSize(m_crop, m_subject.upright);
+    const QRectF photo = photoToView(m_crop, m_subject, m_border, frame())
+                             .mapRect(QRectF(0, 0, turned.width, turned.height));
+    return photo.toAlignedRect().adjusted(-2, -2, 2, 2) & rect();
 }
 
 void CropView::setLines(Lines lines) {
@@ -101,8 +118,7 @@ QPointF CropView::handleAt() const {
 }
 
 void CropView::tell(const Crop& crop, const QString& label, int gesture) {
-    m_crop = crop;
-    update();
+    setCrop(crop, m_border);
     emit cropped(crop, label, gesture);
 }
 

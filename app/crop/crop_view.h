@@ -6,7 +6,7 @@
 #include <optional>
 
 #include "app/crop/crop_frame.h"
-#include "app/crop/photo_tile.h"
+#include "app/photos/photo_tile.h"
 
 namespace matwright::app {
 
@@ -72,13 +72,15 @@ class CropView final : public QWidget {
 
     Size window() const { return windowSize(m_subject, m_border); }
     bool takeKey(const QKeyEvent& event);
+    void setCrop(const Crop& crop, Length border);
+    QRect photoArea() const;
     void tell(const Crop& crop, const QString& label, int gesture);
     int burst(Burst kind);
     void dragTo(QPointF at);
     void zoomAbout(double factor, QPointF at);
     double angleAt(QPointF at) const;
     void updateCursor(QPointF at);
-    void paintPhoto(QPainter& painter, const CropFrame& frame);
+    void paintPhoto(QPainter& painter, const CropFrame& frame, const QRegion& area);
     void paintNotice(QPainter& painter, const CropFrame& frame) const;
     void paintPaper(QPainter& painter, const CropFrame& frame) const;
     void paintLines(QPainter& painter, const QRectF& window) const;

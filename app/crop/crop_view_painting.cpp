@@ -62,14 +62,14 @@ QString sizeWords(Size size) {
 
 }  // namespace
 
-void CropView::paintEvent(QPaintEvent*) {
+void CropView::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     if (isShowingFinal()) {
         paintFinal(painter);
         return;
     }
     const CropFrame now = frame();
-    paintPhoto(painter, now);
+    paintPhoto(painter, now, event->region());
     painter.setRenderHint(QPainter::Antialiasing);
     paintPaper(painter, now);
     if (m_tile.hasCopy()) {
@@ -84,7 +84,7 @@ void CropView::paintEvent(QPaintEvent*) {
     }
 }
 
-void CropView::paintPhoto(QPainter& painter, const CropFrame& frame) {
+void CropView::paintPhoto(QPainter& painter, const CropFrame& frame, const QRegion& area) {
     if (!m_tile.hasCopy()) {
         paintNotice(painter, frame);
         return;
@@ -93,7 +93,7 @@ void CropView::paintPhoto(QPainter& painter, const CropFrame& frame) {
     m_tile.prepare(photoToView(m_crop, m_subject, m_border, frame), m_crop.quarterTurns, size(),
                    devicePixelRatioF());
     const QRect window = frame.window.toRect();
-    m_tile.paintFaded(painter, QRegion(rect()) - window);
+    m_tile.paintFaded(painter, area - window);
     m_tile.paint(painter, window);
 }
 

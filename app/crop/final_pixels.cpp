@@ -4,7 +4,7 @@
 #include <QtConcurrent/QtConcurrentRun>
 #include <utility>
 
-#include "app/crop/rasters.h"
+#include "app/photos/rasters.h"
 
 namespace matwright::app {
 

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "app/panels/neighbour_gap.h"
+#include "app/panels/paper_look_button.h"
 #include "app/panels/text_field.h"
 #include "app/panels/tint.h"
 
@@ -22,7 +23,8 @@ MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, Q
       m_border(newLength(smallestSide, largestBorder)),
       m_bottomDiffers(new QCheckBox(tr("Bottom border differs"), this)),
       m_bottom(newLength(smallestSide, largestBorder)),
-      m_paper(new TextField(this)) {
+      m_paper(new TextField(this)),
+      m_look(new PaperLookButton(session, settings, this)) {
     const QString name = index == 0 ? tr("First mat") : tr("Second mat");
     auto* head = new QWidget(this);
     auto* row = new QHBoxLayout(head);
@@ -38,6 +40,8 @@ MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, Q
     addBelow(m_bottomDiffers);
     addRow(tr("Bottom border"), m_bottom);
     addRow(tr("Mat paper"), m_paper);
+    m_look->setAccessibleName(tr("Look: %1").arg(name));
+    addBelow(m_look);
     m_paper->setAccessibleName(tr("Paper: %1").arg(name));
     m_paper->setToolTip(tr("What it is cut from, in your own words."));
 
@@ -91,6 +95,7 @@ void MatRows::showPieces(Pieces pieces) {
     const auto paper =
         commonOf(Pieces(withMat), [this](const Piece& p) { return p.mats[m_index].paper; });
     m_paper->showText(QString::fromStdString(paper.value_or("")), !paper);
+    m_look->showPaper(paper);
 }
 
 void MatRows::showBottom(Pieces withMat) {

@@ -9,6 +9,7 @@ class QPushButton;
 
 namespace matwright::app {
 
+class PaperLookButton;
 class TextField;
 class TintedLabel;
 
@@ -36,6 +37,7 @@ class MatRows final : public PieceSection {
     QCheckBox* m_bottomDiffers;
     LengthField* m_bottom;
     TextField* m_paper;
+    PaperLookButton* m_look;
 };
 
 // All mats and the button that adds one to every selected photo slot with room for it.

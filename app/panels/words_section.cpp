@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <algorithm>
 
+#include "app/panels/paper_look_button.h"
 #include "app/panels/text_field.h"
 
 namespace matwright::app {
@@ -25,10 +26,12 @@ void showWords(Field* field, Pieces pieces, std::string Piece::* words) {
 WordsSection::WordsSection(Session& session, SettingsStore& settings, QWidget* parent)
     : PieceSection(tr("Paper and words"), session, settings, parent),
       m_paper(new TextField(this)),
+      m_look(new PaperLookButton(session, settings, this)),
       m_name(new TextField(this)),
       m_note(new NoteField(this)),
       m_locked(new QCheckBox(tr("Lo&cked in place"), this)) {
     addRow(tr("Paper"), m_paper);
+    addBelow(m_look);
     addRow(tr("&Name"), m_name);
     addRow(tr("N&ote"), m_note);
     settle(m_locked);
@@ -59,7 +62,10 @@ void WordsSection::showPieces(Pieces pieces) {
     std::vector<const Piece*> papers;
     std::ranges::copy_if(pieces, std::back_inserter(papers), takesPaper);
     setRowShown(m_paper, !papers.empty());
+    setRowShown(m_look, !papers.empty());
     if (!papers.empty()) {
+        m_look->showPaper(
+            commonOf(Pieces(papers), [](const Piece& piece) { return piece.paper; }));
         showWords(m_paper, papers, &Piece::paper);
     }
     showWords(m_name, pieces, &Piece::name);

@@ -8,6 +8,7 @@ class QCheckBox;
 namespace matwright::app {
 
 class NoteField;
+class PaperLookButton;
 class TextField;
 
 // Paper, name, note and the lock.
@@ -22,6 +23,7 @@ class WordsSection final : public PieceSection {
 
   private:
     TextField* m_paper;
+    PaperLookButton* m_look;
     TextField* m_name;
     NoteField* m_note;
     QCheckBox* m_locked;

@@ -45,6 +45,15 @@ QTransform cropTransform(const Crop& crop, PixelSize upright, Size window, QSize
            way;
 }
 
+QImage shareOf(const QImage& window, double from, double to) {
+    if (from <= 0 && to >= 1) {
+        return window;
+    }
+    const int left = static_cast<int>(std::lround(from * window.width()));
+    const int right = static_cast<int>(std::lround(to * window.width()));
+    return window.copy(left, 0, std::max(1, right - left), window.height());
+}
+
 QImage croppedPicture(const QImage& picture, const Crop& crop, PixelSize upright, Size window,
                       int longSide) {
     const double wide = window.width.toInches();

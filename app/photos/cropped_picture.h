@@ -18,4 +18,7 @@ QTransform cropTransform(const Crop& crop, PixelSize upright, Size window, QSize
 QImage croppedPicture(const QImage& picture, const Crop& crop, PixelSize upright, Size window,
                       int longSide);
 
+// A part of a window's picture, in fractions of its width from left to right.
+QImage shareOf(const QImage& window, double from, double to);
+
 }  // namespace matwright::app

@@ -12,6 +12,7 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QToolBar>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -35,6 +36,7 @@
 #include "app/window/next_step_line.h"
 #include "app/window/photo_actions.h"
 #include "app/window/photo_place.h"
+#include "app/window/prints_place.h"
 #include "app/window/setting_actions.h"
 #include "app/window/status_line.h"
 #include "app/window/tool_actions.h"
@@ -166,6 +168,15 @@ void MainWindow::makeActions() {
     connect(m_fileActions->makeTemplate, &QAction::triggered, this, &MainWindow::showTemplate);
     m_photos = new PhotoPlace(m_workplace, m_work.document, m_partsFolder, this);
     m_photoActions = new PhotoActions(m_workplace, *m_photos, this);
+    m_prints = new PrintsPlace(
+        m_workplace, m_photos->access(), *m_canvas, m_partsFolder,
+        [this] { return QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName()); },
+        this);
+    m_canvas->showPhotos(m_photos->access(), [this](PieceId slot) {
+        const std::string jpeg =
+            m_work.document.keptPictures().find(m_work.session.making(), slot);
+        return QImage::fromData(QByteArray::fromStdString(jpeg), "JPG");
+    });
     m_library =
         new LibraryPlace(m_workplace, *m_files, m_work.document, *m_centre, *this, m_partsFolder);
 }
@@ -190,6 +201,7 @@ void MainWindow::makeMenus() {
     QMenu* arrange = menuBar()->addMenu(tr("&Arrange"));
     m_arrangeActions->addTo(*arrange);
     QMenu* photo = menuBar()->addMenu(tr("&Photo"));
+    m_prints->addTo(*photo);
     m_photoActions->addTo(*photo);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     (new HelpActions(*menuBar(), *this))->addTo(*help);
@@ -233,10 +245,26 @@ void MainWindow::addNextStepBar() {
     auto* row = new QHBoxLayout(room);
     row->setContentsMargins({});
     row->addStretch(1);
+    auto* later = new QToolButton;
+    later->setDefaultAction(m_fileActions->makeTemplate);
+    later->setToolButtonStyle(bar->toolButtonStyle());
+    auto* prints = new NextStepButton(*m_prints->prints, QStringLiteral("photo"));
     auto* button = new NextStepButton(*m_fileActions->makeTemplate, QStringLiteral("template"));
-    button->setIconSize(bar->iconSize());
-    button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
-    row->addWidget(button);
+    for (QToolButton* one : {later, static_cast<QToolButton*>(prints),
+                             static_cast<QToolButton*>(button)}) {
+        one->setIconSize(bar->iconSize());
+        one->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+        row->addWidget(one);
+    }
+    // Photos are printed before a page is laid out.
+    const auto showStep = [this, later, prints, button] {
+        const bool hasPhotos = !m_work.session.work().placements.empty();
+        later->setVisible(hasPhotos);
+        prints->setVisible(hasPhotos);
+        button->setVisible(!hasPhotos);
+    };
+    connect(&m_work.session, &Session::changed, room, showStep);
+    showStep();
     room->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     bar->addWidget(room);
 }
@@ -309,6 +337,7 @@ void MainWindow::showContextMenu(QPoint globalPos) {
                      m_editActions->duplicate, m_editActions->remove});
     menu.addSeparator();
     if (!selectedSlots(m_work.session).empty()) {
+        m_prints->addForSlotTo(menu);
         m_photoActions->addForSlotTo(menu);
         menu.addSeparator();
     }

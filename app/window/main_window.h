@@ -19,6 +19,7 @@ class FileFlow;
 class LibraryPlace;
 class PhotoActions;
 class PhotoPlace;
+class PrintsPlace;
 class EditActions;
 class ArrangeActions;
 class SettingActions;
@@ -88,6 +89,7 @@ class MainWindow final : public QMainWindow {
     FileFlow* m_files = nullptr;
     LibraryPlace* m_library = nullptr;
     PhotoPlace* m_photos = nullptr;
+    PrintsPlace* m_prints = nullptr;
     QDockWidget* m_trayDock = nullptr;
     QDockWidget* m_photoDock = nullptr;
     QDockWidget* m_pieceDock = nullptr;

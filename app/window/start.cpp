@@ -16,6 +16,7 @@
 #include "app/library/library_part.h"
 #include "app/parts/parts.h"
 #include "app/photos/photos_part.h"
+#include "app/prints/prints_part.h"
 #include "app/printing/template_part.h"
 #include "app/settings/theme.h"
 #include "app/window/dialog_questions.h"
@@ -74,7 +75,8 @@ int checkParts() {
     const QString folder = standardPartsFolder();
     for (const auto& fault : {faultOf<TemplatePart>(folder, QStringLiteral("template")),
                               faultOf<LibraryPart>(folder, QStringLiteral("library")),
-                              faultOf<PhotosPart>(folder, QStringLiteral("photos"))}) {
+                              faultOf<PhotosPart>(folder, QStringLiteral("photos")),
+                              faultOf<PrintsPart>(folder, QStringLiteral("prints"))}) {
         if (fault) {
             std::puts(fault->text().c_str());
             return 1;

@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "core/making/fold.h"
 #include "core/outline/outline.h"
 #include "core/picture/picture.h"
 
@@ -29,15 +30,16 @@ Stroke edgeOf(Colour fill) {
 // One piece's parts, bottom to top.
 class PieceParts {
   public:
-    PieceParts(const Making& making, PieceId id)
-        : m_making(making), m_id(id), m_piece(making.sketch.pieces.at(id)) {}
+    PieceParts(const PhotoWork& work, const PageSetup& page, PieceId id, const Piece& piece,
+               const Placement* placement)
+        : m_work(work), m_page(page), m_id(id), m_piece(piece), m_placement(placement) {}
 
     void appendTo(std::vector<PagePiece>& parts) const {
         for (std::size_t mat = m_piece.mats.size(); mat-- > 0;) {
             parts.push_back(matPart(mat));
         }
-        if (const Placement* placement = find(m_making.work, m_id)) {
-            parts.push_back(photoPart(*placement));
+        if (m_placement != nullptr) {
+            appendPhoto(parts, *m_placement);
         } else if (const PaperLook* look = lookFor(m_piece.paper)) {
             parts.push_back(paperPart(*look));
             if (!isPaper(m_piece)) {
@@ -54,8 +56,8 @@ class PieceParts {
     }
 
     const PaperLook* lookFor(const std::string& paper) const {
-        const auto it = m_making.work.papers.find(paper);
-        return it == m_making.work.papers.end() ? nullptr : &it->second;
+        const auto it = m_work.papers.find(paper);
+        return it == m_work.papers.end() ? nullptr : &it->second;
     }
 
     static void fillWith(PagePiece& made, const PaperLook& look, LaidBox at) {
@@ -82,13 +84,41 @@ class PieceParts {
         return made;
     }
 
-    PagePiece photoPart(const Placement& placement) const {
+    void appendPhoto(std::vector<PagePiece>& parts, const Placement& placement) const {
+        const Size whole = shownWindow(m_piece, placement.border, m_page);
+        const PixelSize upright = m_work.photos.at(placement.photo).upright;
+        const PhotoFill fill{placement.photo,
+                             placement.crop,
+                             windowIn(placement.crop, upright, whole),
+                             windowBox(m_piece, placement.border),
+                             whole,
+                             0,
+                             1};
         PagePiece made = part(PagePart::Piece, trimOutline(m_piece));
-        const PixelSize upright = m_making.work.photos.at(placement.photo).upright;
-        made.fill =
-            PhotoFill{placement.photo, placement.crop,
-                      windowIn(placement.crop, upright, windowOf(m_piece, placement.border)),
-                      windowBox(m_piece, placement.border)};
+        const auto parting = foldParting(m_piece, placement.border, m_page);
+        if (!parting) {
+            made.fill = fill;
+            parts.push_back(std::move(made));
+            return;
+        }
+        parts.push_back(halfOf(fill, trimBox(m_piece).left(), parting->left, 0,
+                               parting->share(placement.border), placement.border));
+        parts.push_back(halfOf(fill, trimBox(m_piece).right() - parting->right, parting->right,
+                               parting->share(placement.border), 1, placement.border));
+    }
+
+    // One page's print, up to the fold: the border has no side there.
+    PagePiece halfOf(PhotoFill fill, Length left, Length width, double from, double to,
+                     Length border) const {
+        const Rect trim = trimBox(m_piece);
+        const Rect print{{left, left + width}, trim.y};
+        fill.window.box = {{from == 0 ? print.left() + border : print.left(),
+                            to == 1 ? print.right() - border : print.right()},
+                           trim.y.expanded(-border)};
+        fill.from = from;
+        fill.to = to;
+        PagePiece made = part(PagePart::Piece, rectPath(print));
+        made.fill = std::move(fill);
         return made;
     }
 
@@ -102,9 +132,11 @@ class PieceParts {
         return made;
     }
 
-    const Making& m_making;
+    const PhotoWork& m_work;
+    const PageSetup& m_page;
     PieceId m_id;
     const Piece& m_piece;
+    const Placement* m_placement;
 };
 
 }  // namespace
@@ -120,8 +152,17 @@ std::vector<PagePiece> pagePicture(const Making& making) {
                          Stroke{hairline, pageEdge, {}}});
     }
     for (const PieceId id : making.sketch.order) {
-        PieceParts(making, id).appendTo(parts);
+        PieceParts(making.work, making.sketch.page, id, making.sketch.pieces.at(id),
+                   find(making.work, id))
+            .appendTo(parts);
     }
+    return parts;
+}
+
+std::vector<PagePiece> piecePicture(const PhotoWork& work, const PageSetup& page, PieceId id,
+                                    const Piece& piece, const Placement* placement) {
+    std::vector<PagePiece> parts;
+    PieceParts(work, page, id, piece, placement).appendTo(parts);
     return parts;
 }
 

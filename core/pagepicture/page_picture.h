@@ -31,12 +31,16 @@ struct PaperFill {
 };
 
 // A photo: what `shown` gives of it fills the window's box. What of the outline is outside of that
-// box is white (the print's border).
+// box is white (the print's border). Across the fold of a double page a photo is two of these that
+// meet: each shows its share of the window as it were without the gap, `whole`, from left to right.
 struct PhotoFill {
     PhotoId photo;
     Crop crop;
-    CropWindow shown;
+    CropWindow shown;  // of the whole
     LaidBox window;
+    Size whole;
+    double from = 0;
+    double to = 1;
 };
 
 // As a sketch shows it: a free slot, lettering, an ornament whose paper has no look. The outline is
@@ -59,6 +63,11 @@ struct PagePiece {
 // The page (both pages of a double one) and every piece with its mats. Precondition: the page is
 // sound.
 std::vector<PagePiece> pagePicture(const Making& making);
+
+// The parts of one piece as it would look with this shape and this placement (null: no photo), for
+// showing a change before it is made. The placement's photo is in the tray.
+std::vector<PagePiece> piecePicture(const PhotoWork& work, const PageSetup& page, PieceId id,
+                                    const Piece& piece, const Placement* placement);
 
 // The box of a slot's window and how it is turned.
 LaidBox windowBox(const Piece& slot, Length border);

@@ -1,33 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include <algorithm>
-#include <optional>
-
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "core/making/fold.h"
 #include "core/prints/print_job.h"
 
 namespace matwright {
 
 namespace {
-
-// Where a slot's trim is parted by the fold: how much of it lies on each page.
-struct Parting {
-    Length left;
-    Length right;
-};
-
-std::optional<Parting> partingOf(const Piece& slot, Length border, const PageSetup& setup) {
-    const std::vector<Rect> sheets = pages(setup);
-    if (sheets.size() != 2 || !slot.rotation.isZero()) {
-        return std::nullopt;
-    }
-    const Rect trim = trimBox(slot);
-    const Parting parting{sheets[0].right() - trim.left(), trim.right() - sheets[1].left()};
-    if (parting.left <= border || parting.right <= border) {
-        return std::nullopt;
-    }
-    return parting;
-}
 
 // The trim in the middle of the paper, where the paper is the print size or what trim and bleed
 // take.
@@ -54,12 +35,12 @@ Print wholePrint(const Making& making, const Piece& slot, PieceId id, const Plac
     return print;
 }
 
-std::vector<Print> parted(const Print& whole, const Parting& parting, Length bleed) {
+std::vector<Print> parted(const Print& whole, const FoldParting& parting, Length bleed) {
     const Length height = whole.trim.size().height;
     Print left = whole;
-    left.window = {parting.left + parting.right - 2 * whole.border, whole.window.height};
+    left.window = parting.window(height, whole.border);
     Print right = left;
-    const double at = ratio(parting.left - whole.border, left.window.width);
+    const double at = parting.share(whole.border);
     left.to = at;
     right.from = at;
     left.name += ", left part";
@@ -81,7 +62,7 @@ std::vector<Print> printsOf(const Making& making, const PrintOptions& options) {
         const Piece& slot = making.sketch.pieces.at(id);
         const Placement& placement = placed->second;
         Print print = wholePrint(making, slot, id, placement, options.bleed);
-        if (const auto parting = partingOf(slot, placement.border, making.sketch.page)) {
+        if (const auto parting = foldParting(slot, placement.border, making.sketch.page)) {
             std::ranges::copy(parted(print, *parting, options.bleed), std::back_inserter(prints));
         } else {
             prints.push_back(std::move(print));

@@ -2,9 +2,12 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 
 #include "app/canvas/drags/drag.h"
 #include "app/canvas/handles.h"
+
+class QKeyEvent;
 
 namespace matwright::app {
 
@@ -26,6 +29,11 @@ class Tool {
     virtual QString hint(const Pointer& at, const HandleLayout& handles) const = 0;
     // Whether the tool is done once a drag or click has added something.
     virtual bool isForOneUse() const { return false; }
+    // The wheel and the keys belong to a tool that takes them (true) before they are the page's.
+    virtual bool wheel(const Pointer& /*at*/, double /*notches*/) { return false; }
+    virtual bool key(const QKeyEvent& /*event*/) { return false; }
+    // The slot whose photo the tool works on.
+    virtual std::optional<PieceId> slotInHand() const { return std::nullopt; }
 
   protected:
     DragHost& host() const { return m_host; }

@@ -5,7 +5,7 @@
 #include <QPushButton>
 
 #include "app/crop/final_pixels.h"
-#include "app/crop/rasters.h"
+#include "app/photos/rasters.h"
 #include "app/crop/tone_panel.h"
 #include "app/panels/angle_field.h"
 #include "app/panels/length_field.h"

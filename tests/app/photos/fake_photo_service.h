@@ -15,6 +15,7 @@ class FakePhotoService final : public PhotoService {
     std::vector<WantedPhoto> onPage;
     std::vector<WantedPhoto> searched;
     std::map<ContentKey, PhotoState> states;
+    std::map<ContentKey, QImage> copies;
     int cancelled = 0;
 
     void lookAt(std::vector<std::string> paths) override { askedToLookAt = std::move(paths); }
@@ -35,7 +36,10 @@ class FakePhotoService final : public PhotoService {
     void makeThumbnails(std::vector<WantedPhoto>) override {}
     void showOnPage(std::vector<WantedPhoto> photos) override { onPage = std::move(photos); }
     void showLarge(std::optional<WantedPhoto>) override {}
-    QImage workingCopy(const ContentKey&) const override { return {}; }
+    QImage workingCopy(const ContentKey& content) const override {
+        const auto known = copies.find(content);
+        return known == copies.end() ? QImage() : known->second;
+    }
     std::optional<Histogram> toneSample(const WantedPhoto&) override { return {}; }
     std::string smallPicture(const Photo&, const Placement&, Size) override { return {}; }
     qint64 memoryUsed() const override { return 0; }

@@ -132,5 +132,33 @@ TEST(PagePicture, EveryPieceOfARandomPageHasItsPartsInOrder) {
     }
 }
 
+TEST(PagePicture, PhotoAcrossTheFoldIsTwoPartsThatMeetAndTheGapStaysFree) {
+    Piece across = slot();
+    across.mats.clear();
+    across.place.x = Length::inches(10);
+    across.size = {Length::inches(6), Length::inches(4)};
+    across.printSize.reset();
+    Making making = pageWith({across});
+    making.sketch.page.doublePage = true;
+    making.sketch.page.foldGap = Length::inches(0, 1, 2);
+    Photo photo;
+    photo.upright = {4000, 3000};
+    making.work.photos[PhotoId{7}] = photo;
+    making.work.placements[PieceId{1}] = {PhotoId{7}, {}, {}};
+    const auto parts = pagePicture(making);
+    ASSERT_EQ(parts.size(), 4u);
+    const auto& left = std::get<PhotoFill>(parts[2].fill);
+    const auto& right = std::get<PhotoFill>(parts[3].fill);
+    EXPECT_EQ(left.window.box.left(), Length::inches(10));
+    EXPECT_EQ(left.window.box.right(), Length::inches(12));
+    EXPECT_EQ(right.window.box.left(), Length::inches(12, 1, 2));
+    EXPECT_EQ(right.window.box.right(), Length::inches(16));
+    EXPECT_EQ(left.from, 0);
+    EXPECT_EQ(left.to, right.from);
+    EXPECT_EQ(right.to, 1);
+    EXPECT_DOUBLE_EQ(left.to, 2 / 5.5);
+    EXPECT_EQ(left.whole, (Size{Length::inches(5, 1, 2), Length::inches(4)}));
+}
+
 }  // namespace
 }  // namespace matwright::test

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "app/crop/photo_tile.h"
+#include "app/photos/photo_tile.h"
 
 #include <gtest/gtest.h>
 
 #include <QPainter>
 
-#include "app/crop/rasters.h"
+#include "app/photos/rasters.h"
 
 namespace matwright::app {
 namespace {

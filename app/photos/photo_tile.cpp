@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "app/crop/photo_tile.h"
+#include "app/photos/photo_tile.h"
 
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
-#include "app/crop/rasters.h"
+#include "app/photos/rasters.h"
 
 namespace matwright::app {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/crop/rasters.h"
+#include "app/photos/rasters.h"
 
 #include <QColorSpace>
 #include <QPainter>

@@ -1,0 +1,288 @@
+// SPDX-License-Identifier: MIT
+#include "app/prints/prints_window.h"
+
+#include <QCloseEvent>
+#include <QDataStream>
+#include <QDir>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScreen>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "app/panels/primary_button.h"
+#include "app/panels/section.h"
+#include "app/panels/tint.h"
+#include "app/photos/photo_access.h"
+#include "app/prints/print_rows.h"
+#include "app/prints/prints_choice_bytes.h"
+#include "app/prints/prints_options_panel.h"
+#include "app/settings/settings.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr QSize picturePlace(88, 66);
+constexpr int rowHeight = 76;
+constexpr int sideWidth = 300;
+const QString choiceKey = QStringLiteral("prints");
+enum Column { Picture, Name, PrintSize, Fineness, Loss, Columns };
+
+QTableWidgetItem* wordsItem(const QString& text) {
+    auto* item = new QTableWidgetItem(text);
+    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+    return item;
+}
+
+}  // namespace
+
+PrintsWindow::PrintsWindow(const Making& making, const QString& suggestedName,
+                           SettingsStore& settings, PhotoService* service, QWidget* parent)
+    : PrintsWindow(making, suggestedName, settings, service, PrintsAsks::ofTheSystem(), parent) {}
+
+PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& settings,
+                           PhotoService* service, PrintsAsks asks, QWidget* parent)
+    : QDialog(parent),
+      m_making(std::move(making)),
+      m_suggestedName(std::move(suggestedName)),
+      m_settings(settings),
+      m_service(service),
+      m_asks(std::move(asks)),
+      m_summary(new QLabel),
+      m_list(new QTableWidget),
+      m_options(new PrintsOptionsPanel(choiceFrom(settings.windowState(choiceKey)),
+                                       settings.value().scale)),
+      m_problem(new TintedLabel(Tint::Wrong)),
+      m_result(new QLabel),
+      m_progress(new QProgressBar),
+      m_save(new PrimaryButton(tr("&Save prints…"))),
+      m_close(new QPushButton(tr("Close"))),
+      m_openFolder(new QPushButton(tr("Open &folder"))),
+      m_run(new PrintsRun(m_asks.files, this)) {
+    setWindowTitle(tr("Prints"));
+    setWindowFlag(Qt::WindowMaximizeButtonHint);
+    auto* column = new QVBoxLayout(this);
+    column->setSpacing(10);
+    QFont strong = m_summary->font();
+    strong.setBold(true);
+    m_summary->setFont(strong);
+    m_summary->setWordWrap(true);
+    column->addWidget(m_summary);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(14);
+    row->addWidget(makeList(), 1);
+    row->addWidget(makeSide());
+    column->addLayout(row, 1);
+    column->addWidget(makeFoot());
+    resize((screen()->availableSize() * 0.86).boundedTo({1180, 760}));
+    connect(m_options, &PrintsOptionsPanel::changed, this, [this] {
+        remember();
+        showRows();
+    });
+    connect(m_run, &PrintsRun::progressed, this, &PrintsWindow::showProgress);
+    connect(m_run, &PrintsRun::finished, this, &PrintsWindow::showOutcome);
+    if (m_service) {
+        connect(m_service, &PhotoService::workingCopyReady, this, &PrintsWindow::showPictures);
+        connect(m_service, &PhotoService::toneSampleReady, this, &PrintsWindow::showPictures);
+    }
+    showRows();
+    setWorking(false);
+}
+
+PrintsWindow::~PrintsWindow() = default;
+
+QWidget* PrintsWindow::makeList() {
+    m_list->setColumnCount(Columns);
+    m_list->setHorizontalHeaderLabels(
+        {QString(), tr("Print"), tr("Size"), tr("Fineness"), tr("Crop")});
+    m_list->verticalHeader()->hide();
+    m_list->verticalHeader()->setDefaultSectionSize(rowHeight);
+    m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_list->horizontalHeader()->setSectionResizeMode(Picture, QHeaderView::Fixed);
+    m_list->setColumnWidth(Picture, picturePlace.width() + 16);
+    m_list->horizontalHeader()->setHighlightSections(false);
+    m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_list->setIconSize(picturePlace);
+    m_list->setShowGrid(false);
+    m_list->setAlternatingRowColors(true);
+    m_list->setWordWrap(true);
+    m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_list->setTabKeyNavigation(false);
+    m_list->setAccessibleName(tr("Prints of this page"));
+    return m_list;
+}
+
+QWidget* PrintsWindow::makeSide() {
+    auto* side = new QWidget;
+    side->setFixedWidth(sideWidth);
+    addScrolled(side, m_options);
+    return side;
+}
+
+QWidget* PrintsWindow::makeFoot() {
+    auto* foot = new QWidget;
+    auto* column = new QVBoxLayout(foot);
+    column->setContentsMargins({});
+    m_problem->hide();
+    column->addWidget(m_problem);
+    auto* row = new QHBoxLayout;
+    m_progress->setTextVisible(true);
+    m_result->setTextFormat(Qt::PlainText);
+    m_result->setWordWrap(true);
+    row->addWidget(m_result, 1);
+    row->addWidget(m_progress, 1);
+    for (QPushButton* button : {m_openFolder, m_close, m_save}) {
+        button->setMinimumHeight(controlHeight + 4);
+        button->setAutoDefault(false);
+        row->addWidget(button);
+    }
+    m_save->setDefault(true);
+    column->addLayout(row);
+    m_openFolder->hide();
+    connect(m_save, &QPushButton::clicked, this, &PrintsWindow::savePrints);
+    connect(m_close, &QPushButton::clicked, this, &PrintsWindow::reject);
+    connect(m_openFolder, &QPushButton::clicked, this, [this] { m_asks.show(m_folder); });
+    return foot;
+}
+
+Making PrintsWindow::chosenMaking() const {
+    const PrintsChoice& choice = m_options->choice();
+    return choice.ownBorders ? m_making : withBorders(m_making, choice.border);
+}
+
+void PrintsWindow::showRows() {
+    const Making making = chosenMaking();
+    const std::vector<Print> prints = printsOf(making, m_options->choice().options);
+    const std::vector<PrintRow> rows = printRows(making, prints);
+    m_list->setRowCount(static_cast<int>(rows.size()));
+    m_slots.clear();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        m_slots.push_back(prints[i].slot);
+        fillRow(static_cast<int>(i), rows[i]);
+    }
+    m_summary->setText(summaryOf(rows, freeSlotsOf(making)));
+    m_save->setEnabled(!rows.empty());
+    showPictures();
+}
+
+void PrintsWindow::fillRow(int row, const PrintRow& words) {
+    m_list->setItem(row, Picture, wordsItem({}));
+    m_list->setItem(row, Name, wordsItem(words.name + QLatin1Char('\n') + words.photo));
+    m_list->setItem(row, PrintSize, wordsItem(words.size));
+    auto* fineness = wordsItem(words.fineness);
+    if (words.sharpness != Sharpness::Fine) {
+        fineness->setForeground(tintOf(palette(), Tint::Wrong));
+    }
+    m_list->setItem(row, Fineness, fineness);
+    m_list->setItem(row, Loss, wordsItem(words.loss));
+}
+
+void PrintsWindow::showPictures() {
+    const Making making = chosenMaking();
+    for (int row = 0; m_service && row < m_list->rowCount(); ++row) {
+        const PieceId slot = m_slots[static_cast<std::size_t>(row)];
+        const Placement& placement = making.work.placements.at(slot);
+        const std::string jpeg =
+            m_service->smallPicture(making.work.photos.at(placement.photo), placement,
+                                    windowOf(making.sketch.pieces.at(slot), placement.border));
+        const QPixmap picture = QPixmap::fromImage(
+            QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
+                             static_cast<int>(jpeg.size()), "JPG"));
+        if (!picture.isNull()) {
+            m_list->item(row, Picture)
+                ->setIcon(QIcon(picture.scaled(picturePlace * devicePixelRatioF(),
+                                               Qt::KeepAspectRatio, Qt::SmoothTransformation)));
+        }
+    }
+}
+
+void PrintsWindow::remember() {
+    m_settings.setWindowState(choiceKey, bytesOf(m_options->choice()));
+}
+
+void PrintsWindow::savePrints() {
+    const PrintsChoice& choice = m_options->choice();
+    const QString begin = m_folder.isEmpty() ? QFileInfo(m_suggestedName).absolutePath() : m_folder;
+    const QString folder = m_asks.folder(this, tr("Folder for the prints"), begin);
+    if (folder.isEmpty()) {
+        return;
+    }
+    m_folder = folder;
+    PrintsPlan plan = planOf(chosenMaking(), choice.options, choice.ganged);
+    say({}, false);
+    m_progress->setRange(0, static_cast<int>(plan.files.size()));
+    showProgress(0, static_cast<int>(plan.files.size()));
+    m_run->start(std::move(plan), folder.toStdString());
+    setWorking(true);
+}
+
+void PrintsWindow::setWorking(bool working) {
+    m_progress->setVisible(working);
+    m_result->setVisible(!working);
+    m_options->setEnabled(!working);
+    m_save->setEnabled(!working && m_list->rowCount() > 0);
+    m_close->setText(working ? tr("Cancel") : tr("Close"));
+}
+
+void PrintsWindow::showProgress(int done, int total) {
+    m_progress->setValue(done);
+    m_progress->setFormat(tr("%1 of %2 made").arg(done).arg(total));
+}
+
+void PrintsWindow::showOutcome(const PrintsRun::Outcome& outcome) {
+    setWorking(false);
+    const auto count = outcome.written.size();
+    const QString folder = QDir::toNativeSeparators(m_folder);
+    m_problem->setText(outcome.problems.join(QLatin1Char('\n')));
+    m_problem->setVisible(!outcome.problems.isEmpty());
+    if (outcome.wasCancelled) {
+        say(count == 0 ? tr("Cancelled; no file was made.")
+                       : tr("Cancelled; %1 finished files are in %2.").arg(count).arg(folder),
+            false);
+    } else if (count > 0) {
+        say(count == 1 ? tr("1 file is in %1.").arg(folder)
+                       : tr("%1 files are in %2.").arg(count).arg(folder),
+            false);
+    }
+    m_openFolder->setVisible(count > 0);
+}
+
+void PrintsWindow::say(const QString& sentence, bool isWrong) {
+    m_problem->setVisible(isWrong);
+    if (isWrong) {
+        m_problem->setText(sentence);
+    } else {
+        m_result->setText(sentence);
+    }
+}
+
+QString PrintsWindow::summary() const {
+    return m_summary->text();
+}
+
+QString PrintsWindow::result() const {
+    return m_result->text();
+}
+
+// While prints are made, closing means to stop.
+void PrintsWindow::reject() {
+    if (isWorking()) {
+        m_run->cancel();
+    } else {
+        QDialog::reject();
+    }
+}
+
+void PrintsWindow::closeEvent(QCloseEvent* event) {
+    m_run->cancel();
+    QDialog::closeEvent(event);
+}
+
+}  // namespace matwright::app

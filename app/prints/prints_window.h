@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QDialog>
+
+#include "app/prints/prints_asks.h"
+#include "app/prints/prints_run.h"
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QTableWidget;
+
+namespace matwright::app {
+
+class PhotoService;
+class PrintsOptionsPanel;
+class SettingsStore;
+class TintedLabel;
+
+// Every print of a page, and the way to files that a photo printer or a shop prints at exactly the
+// right size. Works on a copy of the page; the choices are remembered in the settings.
+class PrintsWindow final : public QDialog {
+    Q_OBJECT
+
+  public:
+    PrintsWindow(const Making& making, const QString& suggestedName, SettingsStore& settings,
+                 PhotoService* service, QWidget* parent = nullptr);
+    PrintsWindow(Making making, QString suggestedName, SettingsStore& settings,
+                 PhotoService* service, PrintsAsks asks, QWidget* parent);
+    ~PrintsWindow() override;
+
+    // What the window says, for tests.
+    QString summary() const;
+    QString result() const;
+    bool isWorking() const { return m_run->isRunning(); }
+    QTableWidget& list() { return *m_list; }
+    PrintsOptionsPanel& options() { return *m_options; }
+
+  public slots:
+    void savePrints();
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void reject() override;
+
+  private:
+    QWidget* makeList();
+    QWidget* makeSide();
+    QWidget* makeFoot();
+    void showRows();
+    void showPictures();
+    void fillRow(int row, const struct PrintRow& words);
+    void remember();
+    void showProgress(int done, int total);
+    void showOutcome(const PrintsRun::Outcome& outcome);
+    void say(const QString& sentence, bool isWrong);
+    void setWorking(bool working);
+    Making chosenMaking() const;
+
+    const Making m_making;
+    const QString m_suggestedName;
+    SettingsStore& m_settings;
+    PhotoService* m_service;
+    PrintsAsks m_asks;
+    QLabel* m_summary;
+    QTableWidget* m_list;
+    PrintsOptionsPanel* m_options;
+    TintedLabel* m_problem;
+    QLabel* m_result;
+    QProgressBar* m_progress;
+    QPushButton* m_save;
+    QPushButton* m_close;
+    QPushButton* m_openFolder;
+    PrintsRun* m_run;
+    QString m_folder;
+    std::vector<PieceId> m_slots;  // of the rows
+};
+
+}  // namespace matwright::app

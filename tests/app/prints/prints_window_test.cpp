@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "app/prints/prints_window.h"
+
+#include <QImage>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTest>
+
+#include "app/prints/prints_options_panel.h"
+#include "app/settings/settings.h"
+#include "tests/app/prints/prints_fixture.h"
+
+namespace matwright::app {
+namespace {
+
+class PrintsWindowTest : public PrintsFixture {
+  protected:
+    PrintsWindowTest() {
+        const PhotoId photo = addPhoto(1, {1600, 1200});
+        put(photo, addSlot({}, {Length::inches(3), Length::inches(4)}));
+        put(photo, addSlot({Length::inches(4), {}}, {Length::inches(3), Length::inches(4)}));
+        asks.folder = [this](QWidget*, const QString&, const QString&) { return answer; };
+        asks.fileName = [](QWidget*, const QString&, const QString&, const QString&) {
+            return QString();
+        };
+        asks.show = [this](const QString& path) { shown = path; };
+        asks.files = std::make_shared<DiskFileStore>();
+        std::filesystem::create_directory(folder() / "out");
+        answer = QString::fromStdString(folder() / "out");
+    }
+    void open() {
+        window = std::make_unique<PrintsWindow>(making, QString(), settings, nullptr, asks,
+                                                nullptr);
+        window->show();
+    }
+    void waitUntilDone() {
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !window->isWorking(); }, 60'000));
+        QCoreApplication::processEvents();
+    }
+    QStringList files() const {
+        return QDir(QString::fromStdString(folder() / "out")).entryList(QDir::Files, QDir::Name);
+    }
+
+    SettingsStore settings{QString::fromStdString(folder() / "settings.ini")};
+    PrintsAsks asks;
+    QString answer;
+    QString shown;
+    std::unique_ptr<PrintsWindow> window;
+};
+
+TEST_F(PrintsWindowTest, SavesEveryPrintInItsExactSize) {
+    open();
+    EXPECT_EQ(window->list().rowCount(), 2);
+    window->savePrints();
+    waitUntilDone();
+    ASSERT_EQ(files().size(), 2);
+    for (const QString& name : files()) {
+        const QImage image(answer + u'/' + name);
+        EXPECT_EQ(image.size(), QSize(900, 1200));
+        EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 300, 0.1);
+    }
+    EXPECT_TRUE(window->result().contains("2 files")) << window->result().toStdString();
+}
+
+TEST_F(PrintsWindowTest, NeverOverwritesAFile) {
+    open();
+    window->savePrints();
+    waitUntilDone();
+    window->savePrints();
+    waitUntilDone();
+    EXPECT_EQ(files().size(), 4);
+}
+
+TEST_F(PrintsWindowTest, TellsWhichPhotoCouldNotBeRead) {
+    making.work.photos.at(PhotoId{1}).path = (folder() / "gone.jpg").string();
+    open();
+    window->savePrints();
+    waitUntilDone();
+    EXPECT_TRUE(files().isEmpty());
+    EXPECT_FALSE(window->result().contains("files are in"));
+}
+
+TEST_F(PrintsWindowTest, NoFolderMeansNothingIsDone) {
+    answer.clear();
+    open();
+    window->savePrints();
+    EXPECT_FALSE(window->isWorking());
+    EXPECT_TRUE(files().isEmpty());
+}
+
+TEST_F(PrintsWindowTest, CancelLeavesNoHalfFile) {
+    open();
+    window->savePrints();
+    QTest::keyClick(window.get(), Qt::Key_Escape);
+    waitUntilDone();
+    EXPECT_TRUE(window->isVisible());
+    for (const QString& name : files()) {
+        EXPECT_FALSE(QImage(answer + u'/' + name).isNull());
+    }
+}
+
+}  // namespace
+}  // namespace matwright::app
