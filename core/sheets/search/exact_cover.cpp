@@ -17,8 +17,9 @@ std::vector<int> allCounts(const Reduced& reduced) {
     return counts;
 }
 
-ShapeTable::Limits limitsFor(const Reduced& reduced) {
+ShapeTable::Limits limitsFor(const Reduced& reduced, std::int64_t mostWaste) {
     ShapeTable::Limits limits;
+    limits.maxWaste = mostWaste;
     for (const Stock& stock : reduced.stocks) {
         limits.maxW = std::max(limits.maxW, stock.w);
         limits.maxH = std::max(limits.maxH, stock.h);
@@ -34,18 +35,20 @@ bool ExactCover::isTooLarge(const Reduced& reduced) {
                                   reduced.threeStages ? mostStates / 4 : mostStates);
 }
 
-ExactCover::ExactCover(const Reduced& reduced, const std::vector<Weights>& weights)
+ExactCover::ExactCover(const Reduced& reduced, const std::vector<Weights>& weights,
+                       std::int64_t mostWaste)
     : m_reduced(reduced),
       m_weights(weights),
-      m_table(reduced, allCounts(reduced), limitsFor(reduced)) {}
+      m_table(reduced, allCounts(reduced), limitsFor(reduced, mostWaste)) {}
 
-ExactCover::Outcome ExactCover::run(std::int64_t budget, Work& work) {
+ExactCover::Outcome ExactCover::run(std::int64_t budget, std::uint64_t steps, Work& work) {
     m_work = &work;
-    if (!m_filledTable) {
-        if (!m_table.fill(work)) {
-            return Outcome::WorkEnded;
-        }
-        m_filledTable = true;
+    m_end = work.spent() + steps;
+    if (!m_table.fill(work, steps)) {
+        return Outcome::NotYet;
+    }
+    if (m_part.empty()) {
+        markParts();
     }
     m_left.clear();
     for (const Stock& stock : m_reduced.stocks) {
@@ -53,7 +56,7 @@ ExactCover::Outcome ExactCover::run(std::int64_t budget, Work& work) {
     }
     m_chosen.clear();
     if (!cover(m_table.whole(), budget)) {
-        return work.over() ? Outcome::WorkEnded : Outcome::Impossible;
+        return goesOn() ? Outcome::Impossible : Outcome::NotYet;
     }
     m_filled.clear();
     for (const Choice& choice : m_chosen) {
@@ -78,11 +81,26 @@ std::uint64_t ExactCover::keyOf(std::size_t state) const {
     return key;
 }
 
+// A part of a selection may have no shape of its own where waste is limited: its pieces may lie
+// apart, with others between them.
+void ExactCover::markParts() {
+    m_part.assign(m_table.states(), 0);
+    for (std::size_t state = m_table.states(); state-- > 0;) {
+        bool part = state == 0 || m_table.hasShape(state);
+        for (std::size_t kind = 0; kind < m_reduced.kinds.size() && !part; ++kind) {
+            part = countOf(state, kind) < m_reduced.kinds[kind].count &&
+                   m_part[state + m_table.strideOf(static_cast<int>(kind))];
+        }
+        m_part[state] = part;
+    }
+    m_work->spend(m_table.states());
+}
+
 bool ExactCover::cover(std::size_t state, std::int64_t budget) {
     if (state == 0) {
         return true;
     }
-    if (!m_work->spend() || !isEnough(state, budget)) {
+    if (!goesOn() || !isEnough(state, budget)) {
         return false;
     }
     const std::uint64_t key = keyOf(state);
@@ -107,19 +125,19 @@ bool ExactCover::cover(std::size_t state, std::int64_t budget) {
         }
         m_chosen.pop_back();
         ++m_left[s];
-        if (m_work->over()) {
-            return false;
-        }
+    }
+    if (!goesOn()) {
+        return false;
     }
     std::int64_t& failed = m_failed.try_emplace(key, budget).first->second;
     failed = std::max(failed, budget);
     return false;
 }
 
-// Adds pieces kind by kind; what fits on no sheet cannot be made to fit by more pieces.
+// Adds pieces kind by kind, as long as some selection with all of them has a shape.
 void ExactCover::collect(std::size_t kind, std::size_t sub, std::size_t state, std::int64_t budget,
                          std::vector<Choice>& choices) {
-    if (!m_work->spend() || !m_table.hasShape(sub)) {
+    if (!goesOn() || !m_part[sub]) {
         return;
     }
     if (kind == m_reduced.kinds.size()) {
@@ -130,7 +148,7 @@ void ExactCover::collect(std::size_t kind, std::size_t sub, std::size_t state, s
     const int more = countOf(state, kind) - countOf(sub, kind);
     for (int n = 0; n <= more; ++n) {
         const std::size_t next = sub + static_cast<std::size_t>(n) * stride;
-        if (n > 0 && !m_table.hasShape(next)) {
+        if (!m_part[next]) {
             break;
         }
         collect(kind + 1, next, state, budget, choices);

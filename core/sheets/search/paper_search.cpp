@@ -39,7 +39,7 @@ void PaperSearch::begin(Work& work) {
         refreshCandidates();
     }
     if (!m_proved && !ExactCover::isTooLarge(m_reduced)) {
-        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights);
+        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, mostWaste());
     }
 }
 
@@ -157,6 +157,7 @@ void PaperSearch::refreshCandidates() {
     m_bound = std::max(m_bound, m_cover->leastCost().value_or(0));
     const auto candidates = m_cover->largestWithin(cost() - 1);
     m_proved = m_bound >= cost() || (candidates && candidates->empty());
+    m_allCandidates = candidates.has_value();
     m_candidates = candidates ? *candidates : nearbyLoadouts();
     if (m_proved) {
         m_bound = cost();
@@ -197,21 +198,40 @@ std::vector<int> PaperSearch::expanded(const Loadout& loadout) const {
     return sheets;
 }
 
+// The most that the candidates have beyond the pieces, or -1 where not all of them are known.
+std::int64_t PaperSearch::mostWaste() const {
+    if (!m_allCandidates) {
+        return -1;
+    }
+    std::int64_t most = 0;
+    for (const Loadout& loadout : m_candidates) {
+        std::int64_t area = 0;
+        for (std::size_t s = 0; s < loadout.size(); ++s) {
+            area += loadout[s] * m_reduced.stocks[s].area();
+        }
+        most = std::max(most, area - m_reduced.area());
+    }
+    return most;
+}
+
 void PaperSearch::goOn(std::uint64_t steps, Work& work) {
     const std::uint64_t end = work.spent() + steps;
     while (!done() && !work.over() && work.spent() < end) {
-        if (m_exact && !m_exactGaveUp && isComplete()) {
-            tryExactly(work);
-        } else if (m_candidates.empty()) {
-            return;
-        } else {
+        const std::uint64_t before = work.spent();
+        if (!m_candidates.empty()) {
             tryNext(work);
+        }
+        if (m_exact && !done() && isComplete()) {
+            tryExactly(std::max<std::uint64_t>(work.spent() - before, 100'000), work);
+        }
+        if (work.spent() == before) {
+            return;
         }
     }
 }
 
-void PaperSearch::tryExactly(Work& work) {
-    switch (m_exact->run(cost() - 1, work)) {
+void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
+    switch (m_exact->run(cost() - 1, steps, work)) {
         case ExactCover::Outcome::Found:
             take(m_exact->filled(), std::vector<int>(m_counts.size(), 0));
             refreshCandidates();
@@ -220,8 +240,7 @@ void PaperSearch::tryExactly(Work& work) {
             m_proved = true;
             m_bound = cost();
             break;
-        case ExactCover::Outcome::WorkEnded:
-            m_exactGaveUp = true;
+        case ExactCover::Outcome::NotYet:
             break;
     }
 }
@@ -230,7 +249,9 @@ void PaperSearch::tryNext(Work& work) {
     const Loadout& loadout = m_candidates[m_next];
     const std::vector<int> sheets = expanded(loadout);
     std::vector<Layout> best;
-    bool found = tryTree(sheets, work, best);
+    // A few pieces a sheet are better changed about than laid anew.
+    const bool fewASheet = m_reduced.pieces() < 6 * static_cast<int>(sheets.size());
+    bool found = (m_round < 3 || !fewASheet) && tryTree(sheets, work, best);
     std::vector<FilledSheet> filled;
     if (found) {
         for (std::size_t i = 0; i < sheets.size(); ++i) {
@@ -241,7 +262,7 @@ void PaperSearch::tryNext(Work& work) {
     } else {
         m_packer->setQueue(std::size_t{2} << std::min(m_round, 6));
         PoolSearch pool(m_reduced, *m_packer, ++m_seed);
-        pool.start(sheets, m_round % 2 == 0 ? best : std::vector<Layout>{});
+        pool.start(sheets, m_round % 2 == 0 && !best.empty() ? best : std::vector<Layout>{});
         found = pool.run(6000U << std::min(m_round, 8), work);
         if (found) {
             filled = pool.filled();

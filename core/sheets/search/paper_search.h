@@ -47,7 +47,8 @@ class PaperSearch {
     void cheapenSheets();
     void refreshCandidates();
     std::vector<Loadout> nearbyLoadouts() const;
-    void tryExactly(Work& work);
+    void tryExactly(std::uint64_t steps, Work& work);
+    std::int64_t mostWaste() const;
     void tryNext(Work& work);
     bool tryTree(const std::vector<int>& sheets, Work& work, std::vector<Layout>& best);
     std::vector<int> expanded(const Loadout& loadout) const;
@@ -58,13 +59,13 @@ class PaperSearch {
     std::unique_ptr<LoadoutCover> m_cover;
     std::unique_ptr<SheetPacker> m_packer;
     std::unique_ptr<ExactCover> m_exact;
-    bool m_exactGaveUp = false;
     TreeSearch m_tree;
     std::vector<FilledSheet> m_filled;
     std::vector<int> m_missing;
     std::int64_t m_bound = 0;
     bool m_proved = false;
     std::vector<Loadout> m_candidates;
+    bool m_allCandidates = false;  // if none of them is enough, no cheaper loadout is
     std::size_t m_next = 0;
     int m_round = 0;
     std::uint64_t m_seed = 1;

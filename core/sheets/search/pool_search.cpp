@@ -103,37 +103,38 @@ void PoolSearch::fillFromPool(Work& work) {
 
 void PoolSearch::swapWithPool(double heat, Work& work) {
     Sheet& sheet = m_sheets[below(m_sheets.size())];
-    std::vector<int> kinds = sheet.kinds;
-    std::vector<int> pool = m_pool;
-    const std::size_t in = pool.size() > 1 && below(3) == 0 ? 2 : 1;
-    const std::size_t out = std::min(kinds.size(), below(3));
+    const std::size_t in = m_pool.size() > 1 && below(3) == 0 ? 2 : 1;
+    const std::size_t out = std::min(sheet.kinds.size(), below(3));
+    // What goes and what comes is moved to the end of its list; nothing is lost if it stays so.
     double loss = 0;
     double load = sheet.load;
-    std::vector<int> coming;
     for (std::size_t i = 0; i < in; ++i) {
-        const std::size_t at = below(pool.size());
-        coming.push_back(pool[at]);
-        loss -= worthOf(pool[at]);
-        load += shareOf(pool[at], sheet);
-        pool[at] = pool.back();
-        pool.pop_back();
+        const std::size_t last = m_pool.size() - 1 - i;
+        std::swap(m_pool[below(last + 1)], m_pool[last]);
+        loss -= worthOf(m_pool[last]);
+        load += shareOf(m_pool[last], sheet);
     }
     for (std::size_t i = 0; i < out; ++i) {
-        const std::size_t at = below(kinds.size());
-        pool.push_back(kinds[at]);
-        loss += worthOf(kinds[at]);
-        load -= shareOf(kinds[at], sheet);
-        kinds[at] = kinds.back();
-        kinds.pop_back();
+        const std::size_t last = sheet.kinds.size() - 1 - i;
+        std::swap(sheet.kinds[below(last + 1)], sheet.kinds[last]);
+        loss += worthOf(sheet.kinds[last]);
+        load -= shareOf(sheet.kinds[last], sheet);
     }
-    kinds.insert(kinds.end(), coming.begin(), coming.end());
-    if (load > 1 + 1e-9 || !accepts(loss, heat) ||
-        !m_packer.packs(kinds, sheet.stock, work)) {
+    if (load > 1 + 1e-9 || !accepts(loss, heat)) {
         return;
     }
-    sheet.kinds = std::move(kinds);
+    const auto going = sheet.kinds.end() - static_cast<std::ptrdiff_t>(out);
+    const auto coming = m_pool.end() - static_cast<std::ptrdiff_t>(in);
+    m_kinds.assign(sheet.kinds.begin(), going);
+    m_kinds.insert(m_kinds.end(), coming, m_pool.end());
+    if (!m_packer.packs(m_kinds, sheet.stock, work)) {
+        return;
+    }
+    m_others.assign(going, sheet.kinds.end());
+    m_pool.erase(coming, m_pool.end());
+    m_pool.insert(m_pool.end(), m_others.begin(), m_others.end());
+    std::swap(sheet.kinds, m_kinds);
     sheet.load = load;
-    m_pool = std::move(pool);
 }
 
 void PoolSearch::swapSheets(double heat, Work& work) {
@@ -147,36 +148,35 @@ void PoolSearch::swapSheets(double heat, Work& work) {
     if (a.kinds.empty()) {
         return;
     }
-    std::vector<int> aKinds = a.kinds;
-    std::vector<int> bKinds = b.kinds;
-    const std::size_t i = below(aKinds.size());
-    const std::size_t k = below(bKinds.size() + 1);
-    const int going = aKinds[i];
-    double aLoad = a.load - shareOf(going, a);
-    double bLoad = b.load + shareOf(going, b);
-    aKinds[i] = aKinds.back();
-    aKinds.pop_back();
-    if (k < bKinds.size()) {
-        if (bKinds[k] == going) {
-            return;
-        }
-        aKinds.push_back(bKinds[k]);
-        aLoad += shareOf(bKinds[k], a);
-        bLoad -= shareOf(bKinds[k], b);
-        bKinds[k] = going;
-    } else {
-        bKinds.push_back(going);
-    }
+    const std::size_t i = below(a.kinds.size());
+    const std::size_t k = below(b.kinds.size() + 1);
+    const int going = a.kinds[i];
+    const int coming = k < b.kinds.size() ? b.kinds[k] : -1;
+    const double aLoad =
+        a.load - shareOf(going, a) + (coming >= 0 ? shareOf(coming, a) : 0);
+    const double bLoad =
+        b.load + shareOf(going, b) - (coming >= 0 ? shareOf(coming, b) : 0);
     // Uneven sheets are better: what is free should be free in one place.
     const double loss = a.load * a.load + b.load * b.load - aLoad * aLoad - bLoad * bLoad;
-    if (aLoad > 1 + 1e-9 || bLoad > 1 + 1e-9 || !accepts(loss * 0.5, heat) ||
-        !m_packer.packs(bKinds, b.stock, work) || !m_packer.packs(aKinds, a.stock, work)) {
+    if (coming == going || aLoad > 1 + 1e-9 || bLoad > 1 + 1e-9 || !accepts(loss * 0.5, heat)) {
         return;
     }
-    a.kinds = std::move(aKinds);
-    b.kinds = std::move(bKinds);
-    a.load = aLoad;
-    b.load = bLoad;
+    m_kinds = a.kinds;
+    m_others = b.kinds;
+    if (coming >= 0) {
+        m_kinds[i] = coming;
+        m_others[k] = going;
+    } else {
+        m_kinds[i] = m_kinds.back();
+        m_kinds.pop_back();
+        m_others.push_back(going);
+    }
+    if (m_packer.packs(m_others, b.stock, work) && m_packer.packs(m_kinds, a.stock, work)) {
+        std::swap(a.kinds, m_kinds);
+        std::swap(b.kinds, m_others);
+        a.load = aLoad;
+        b.load = bLoad;
+    }
 }
 
 std::vector<FilledSheet> PoolSearch::filled() {

@@ -45,8 +45,10 @@ void ShapeTable::addTables(bool threeStages) {
     }
 }
 
-bool ShapeTable::fill(Work& work) {
-    for (std::size_t state = 1; state < m_areas.size(); ++state) {
+bool ShapeTable::fill(Work& work, std::uint64_t steps) {
+    const std::uint64_t start = work.spent();
+    while (m_next < m_areas.size() && work.spent() - start < steps) {
+        const std::size_t state = m_next++;
         // The next number in the mixed base.
         std::size_t digit = 0;
         while (m_now[digit] == m_digits[digit].count) {
@@ -59,10 +61,11 @@ bool ShapeTable::fill(Work& work) {
             fillState(state, work);
         }
         if (work.over()) {
+            // This state may be unfinished, and so the table is for good.
             return false;
         }
     }
-    return true;
+    return m_next == m_areas.size();
 }
 
 void ShapeTable::fillState(std::size_t state, Work& work) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -38,8 +39,9 @@ class ShapeTable {
     // Too large to be tried: the number of selections would exceed `most`.
     static bool isTooLarge(std::span<const int> counts, std::size_t most);
 
-    // False where the work ended first; then nothing may be concluded.
-    bool fill(Work& work);
+    // Goes on for about this many steps. True once the table is complete; until then nothing may be
+    // concluded.
+    bool fill(Work& work, std::uint64_t steps = std::numeric_limits<std::uint64_t>::max());
 
     std::size_t states() const { return m_areas.size(); }
     // The state with all pieces.
@@ -106,6 +108,7 @@ class ShapeTable {
     std::vector<int> m_now;    // counts of the state in hand
     std::vector<std::size_t> m_subs;
     std::int64_t m_area = 0;
+    std::size_t m_next = 1;    // the first state not yet filled
 };
 
 }  // namespace matwright::sheets

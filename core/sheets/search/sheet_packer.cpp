@@ -5,8 +5,6 @@
 #include <array>
 #include <limits>
 
-#include "core/sheets/search/shape_table.h"
-
 namespace matwright::sheets {
 
 namespace {
@@ -110,9 +108,18 @@ bool SheetPacker::findLayout(std::span<const int> kinds, int stock, Work& work,
     return false;
 }
 
+// What is not covered in the end is not covered in any part of it.
+ShapeTable::Limits SheetPacker::limitsFor(std::span<const int> kinds, const Stock& stock) const {
+    std::int64_t area = 0;
+    for (const int kind : kinds) {
+        area += m_reduced.kinds[static_cast<std::size_t>(kind)].area();
+    }
+    return {stock.w, stock.h, area, stock.area() - area, true};
+}
+
 bool SheetPacker::packsExactly(std::span<const int> kinds, int stock, Work& work) {
     const Stock& s = m_reduced.stocks[static_cast<std::size_t>(stock)];
-    ShapeTable table(m_reduced, countsOf(kinds), {s.w, s.h, s.area(), -1, true});
+    ShapeTable table(m_reduced, countsOf(kinds), limitsFor(kinds, s));
     return table.fill(work) && table.hasShape(table.whole());
 }
 
@@ -142,7 +149,7 @@ Layout SheetPacker::layout(std::span<const int> kinds, int stock) {
         return m_layouts[static_cast<std::size_t>(yes->second)];
     }
     const Stock& s = m_reduced.stocks[static_cast<std::size_t>(stock)];
-    ShapeTable table(m_reduced, countsOf(kinds), {s.w, s.h, s.area(), -1, true});
+    ShapeTable table(m_reduced, countsOf(kinds), limitsFor(kinds, s));
     Work free(std::numeric_limits<std::uint64_t>::max(), Work::Clock::time_point::max());
     table.fill(free);
     auto layouts = table.layoutsOf(table.whole(), s.w, s.h);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/sheets/search/layout.h"
+#include "core/sheets/search/shape_table.h"
 #include "core/sheets/search/tree_search.h"
 #include "core/sheets/search/weights.h"
 
@@ -32,6 +33,7 @@ class SheetPacker {
   private:
     bool isImpossible(std::span<const int> kinds, int stock) const;
     bool findLayout(std::span<const int> kinds, int stock, Work& work, std::uint64_t key);
+    ShapeTable::Limits limitsFor(std::span<const int> kinds, const Stock& stock) const;
     bool packsExactly(std::span<const int> kinds, int stock, Work& work);
     bool findByTree(std::span<const int> kinds, int stock, Work& work, std::uint64_t key);
     std::uint64_t keyOf(std::span<const int> kinds, int stock) const;

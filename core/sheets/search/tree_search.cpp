@@ -11,46 +11,48 @@ TreeSearch::TreeSearch(const Reduced& reduced) : m_reduced(reduced) {
     }
 }
 
-TreeSearch::Side TreeSearch::sideOf(int kind, bool turned) const {
-    const Kind& k = m_reduced.kinds[static_cast<std::size_t>(kind)];
-    return turned == m_task->stripsLevel ? Side{k.w, k.h} : Side{k.h, k.w};
-}
-
-TreeSearch::Side TreeSearch::sheetOf(int sheet) const {
-    const int stock = m_task->sheets[static_cast<std::size_t>(sheet)];
-    const Stock& s = m_reduced.stocks[static_cast<std::size_t>(stock)];
-    return m_task->stripsLevel ? Side{s.h, s.w} : Side{s.w, s.h};
+// Sides as the search sees them: strips always run upright.
+void TreeSearch::prepare(const Task& task) {
+    m_used.clear();
+    m_left.clear();
+    m_sides.clear();
+    m_turn.clear();
+    m_sheets.clear();
+    m_pieces = 0;
+    m_total = 0;
+    for (std::size_t i = 0; i < task.counts.size(); ++i) {
+        const Kind& kind = m_reduced.kinds[i];
+        const Side asIs{kind.w, kind.h};
+        const Side turned{kind.h, kind.w};
+        m_sides.push_back(task.stripsLevel ? turned : asIs);
+        m_sides.push_back(task.stripsLevel ? asIs : turned);
+        m_turn.push_back(kind.turn);
+        if (task.counts[i] > 0) {
+            m_used.push_back(static_cast<int>(i));
+            m_left.push_back(static_cast<std::uint16_t>(task.counts[i]));
+            m_pieces += task.counts[i];
+            m_total += kind.area() * task.counts[i];
+        }
+    }
+    m_before.assign(1, 0);
+    for (const int stock : task.sheets) {
+        const Stock& s = m_reduced.stocks[static_cast<std::size_t>(stock)];
+        m_sheets.push_back(task.stripsLevel ? Side{s.h, s.w} : Side{s.w, s.h});
+        m_before.push_back(m_before.back() + s.area());
+    }
 }
 
 TreeSearchResult TreeSearch::run(const Task& task, Work& work) {
     m_task = &task;
     m_work = &work;
-    m_used.clear();
-    m_left.clear();
-    m_pieces = 0;
-    for (std::size_t i = 0; i < task.counts.size(); ++i) {
-        if (task.counts[i] > 0) {
-            m_used.push_back(static_cast<int>(i));
-            m_left.push_back(static_cast<std::uint16_t>(task.counts[i]));
-            m_pieces += task.counts[i];
-        }
-    }
-    m_before.assign(1, 0);
-    for (std::size_t i = 0; i < task.sheets.size(); ++i) {
-        const Side side = sheetOf(static_cast<int>(i));
-        m_before.push_back(m_before.back() + std::int64_t{side.w} * side.h);
-    }
-    m_total = 0;
-    for (const int kind : m_used) {
-        const auto k = static_cast<std::size_t>(kind);
-        m_total += m_reduced.kinds[k].area() * task.counts[k];
-    }
+    prepare(task);
     m_nodes.assign(1, {});
     m_open.assign(1, {0.0, 0});
     m_seen.clear();
+    m_dropped = 0;
     m_best = 0;
     m_complete = m_pieces == 0;
-    while (!m_open.empty() && !m_complete && m_nodes.size() < task.maxNodes) {
+    while (m_open.size() > m_dropped && !m_complete && m_nodes.size() < task.maxNodes) {
         const std::int32_t next = m_open.back().second;
         m_open.pop_back();
         expand(next);
@@ -78,7 +80,7 @@ void TreeSearch::expand(std::int32_t parent) {
             }
             const int kind = m_used[m_slot];
             fitsWaste = insert(node, kind, false, depth) || fitsWaste;
-            if (m_reduced.kinds[static_cast<std::size_t>(kind)].turn) {
+            if (m_turn[static_cast<std::size_t>(kind)]) {
                 fitsWaste = insert(node, kind, true, depth) || fitsWaste;
             }
         }
@@ -86,27 +88,32 @@ void TreeSearch::expand(std::int32_t parent) {
             return;
         }
     }
-    // No sheet takes a piece: a smaller one later may.
-    if (node.sheet + 1 < static_cast<int>(m_task->sheets.size())) {
-        Node skip = node;
-        skip.parent = parent;
-        skip.kind = -1;
-        skip.sheet = node.sheet + 1;
-        skip.x1p = skip.x1 = skip.y2p = skip.y2 = skip.x3 = 0;
-        const Side sheet = sheetOf(skip.sheet);
-        bool some = false;
-        for (m_slot = 0; m_slot < m_used.size(); ++m_slot) {
-            const Kind& kind = m_reduced.kinds[static_cast<std::size_t>(m_used[m_slot])];
-            some = some || (m_left[row + m_slot] > 0 &&
-                            Stock{sheet.w, sheet.h, 0, 0, 0}.holds(
-                                m_task->stripsLevel ? Kind{kind.h, kind.w, kind.turn, 0, {}}
-                                                    : Kind{kind.w, kind.h, kind.turn, 0, {}}));
-        }
-        if (!some) {
-            m_slot = m_used.size();
-            consider(skip);
+    skipSheet(node, row);
+}
+
+// Where the next sheet takes no piece, a later one may.
+void TreeSearch::skipSheet(const Node& node, std::size_t row) {
+    Node skip = node;
+    skip.parent = m_parent;
+    skip.kind = -1;
+    ++skip.sheet;
+    if (skip.sheet >= static_cast<int>(m_sheets.size())) {
+        return;
+    }
+    skip.x1p = skip.x1 = skip.y2p = skip.y2 = skip.x3 = 0;
+    const Side sheet = sheetOf(skip.sheet);
+    const auto fits = [&](int kind, bool turned) {
+        const Side side = sideOf(kind, turned);
+        return side.w <= sheet.w && side.h <= sheet.h;
+    };
+    for (m_slot = 0; m_slot < m_used.size(); ++m_slot) {
+        const int kind = m_used[m_slot];
+        if (m_left[row + m_slot] > 0 &&
+            (fits(kind, false) || (m_turn[static_cast<std::size_t>(kind)] && fits(kind, true)))) {
+            return;
         }
     }
+    consider(skip);
 }
 
 bool TreeSearch::insert(const Node& node, int kind, bool turned, int depth) {
@@ -176,7 +183,7 @@ void TreeSearch::consider(const Node& child) {
         return;
     }
     const double guide = guideOf(child);
-    if (m_open.size() >= m_task->queue && guide >= m_open.front().first &&
+    if (m_open.size() - m_dropped >= m_task->queue && guide >= m_open[m_dropped].first &&
         child.laid < m_pieces && child.packed <= m_nodes[static_cast<std::size_t>(m_best)].packed) {
         return;
     }
@@ -201,11 +208,16 @@ void TreeSearch::consider(const Node& child) {
     }
     m_complete = m_complete || child.laid == m_pieces;
     // Worst first, the earlier of equals last.
-    const auto at = std::ranges::lower_bound(m_open, guide, std::greater{},
-                                             &std::pair<double, std::int32_t>::first);
+    const auto begin = m_open.begin() + static_cast<std::ptrdiff_t>(m_dropped);
+    const auto at = std::lower_bound(begin, m_open.end(), guide,
+                                     [](const auto& open, double g) { return open.first > g; });
     m_open.insert(at, {guide, index});
-    if (m_open.size() > m_task->queue) {
-        m_open.erase(m_open.begin());
+    if (m_open.size() - m_dropped > m_task->queue) {
+        ++m_dropped;
+    }
+    if (m_dropped > 4 * m_task->queue + 64) {
+        m_open.erase(m_open.begin(), m_open.begin() + static_cast<std::ptrdiff_t>(m_dropped));
+        m_dropped = 0;
     }
 }
 

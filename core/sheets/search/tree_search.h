@@ -64,25 +64,33 @@ class TreeSearch {
     };
 
     void expand(std::int32_t parent);
+    void skipSheet(const Node& node, std::size_t row);
     // Whether the piece fits into waste: then nothing may be opened.
     bool insert(const Node& node, int kind, bool turned, int depth);
     void consider(const Node& child);
     std::int64_t frontier(const Node& node) const;
     double guideOf(const Node& node) const;
     std::vector<Layout> layoutsOf(std::int32_t node) const;
-    Side sideOf(int kind, bool turned) const;
-    Side sheetOf(int sheet) const;
+    void prepare(const Task& task);
+    Side sideOf(int kind, bool turned) const {
+        return m_sides[static_cast<std::size_t>(kind) * 2 + turned];
+    }
+    Side sheetOf(int sheet) const { return m_sheets[static_cast<std::size_t>(sheet)]; }
 
     const Reduced& m_reduced;
     const Task* m_task = nullptr;
     Work* m_work = nullptr;
     std::vector<std::uint64_t> m_codes;   // of the kinds
+    std::vector<Side> m_sides;            // of the kinds, as they are and turned
+    std::vector<char> m_turn;
+    std::vector<Side> m_sheets;           // of the task
     std::vector<int> m_used;              // kinds in the task
     std::vector<std::int64_t> m_before;   // area of the sheets before each
     std::vector<Node> m_nodes;
     std::vector<std::uint16_t> m_left;    // pieces left, by node and used kind
     std::vector<std::pair<double, std::int32_t>> m_open;  // best last
     std::unordered_set<std::uint64_t> m_seen;
+    std::size_t m_dropped = 0;  // of m_open: the worst, no longer in the queue
     std::int64_t m_total = 0;
     std::int32_t m_best = 0;
     int m_pieces = 0;

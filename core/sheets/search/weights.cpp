@@ -10,7 +10,8 @@ namespace matwright::sheets {
 
 namespace {
 
-constexpr std::int64_t mostTableWork = 20'000'000;
+constexpr std::int64_t mostTableWork = 4'000'000;
+constexpr std::ptrdiff_t mostTables = 4;
 constexpr std::size_t keptWeights = 12;
 
 struct Candidate {
@@ -115,7 +116,9 @@ std::vector<Weights> dualFeasibleWeights(const Reduced& reduced, Work& work) {
         }
         for (Candidate& candidate : candidates) {
             Weights weights{std::move(candidate.ofKind), {}};
-            if (setCapacities(reduced, weights, work)) {
+            // Of one stock the functions' own capacity will do for the less promising ones.
+            const bool needed = reduced.stocks.size() > 1 || &candidate - &candidates[0] < mostTables;
+            if (needed && !work.over() && setCapacities(reduced, weights, work)) {
                 weights.capacity[s] = std::min(weights.capacity[s], candidate.capacity);
                 found.push_back(std::move(weights));
             } else if (reduced.stocks.size() == 1) {

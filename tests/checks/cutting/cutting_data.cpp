@@ -17,6 +17,7 @@ std::vector<std::string> fieldsOf(const std::string& line) {
     std::vector<std::string> fields;
     std::istringstream in(line);
     for (std::string field; std::getline(in, field, ',');) {
+        std::erase(field, '\r');
         fields.push_back(field);
     }
     return fields;
