@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/search/paper_search.h"
+
+#include <algorithm>
+#include <numeric>
+#include <utility>
+
+#include "core/sheets/search/gather_leftover.h"
+
+namespace matwright::sheets {
+
+PaperSearch::PaperSearch(const Reduced& reduced) : m_reduced(reduced), m_tree(m_reduced) {
+    for (const Kind& kind : m_reduced.kinds) {
+        m_counts.push_back(kind.count);
+    }
+}
+
+std::int64_t PaperSearch::cost() const {
+    std::int64_t cost = 0;
+    for (const FilledSheet& sheet : m_filled) {
+        cost += m_reduced.stocks[static_cast<std::size_t>(sheet.stock)].price;
+    }
+    return cost;
+}
+
+bool PaperSearch::isComplete() const {
+    return std::ranges::all_of(m_missing, [](int n) { return n == 0; });
+}
+
+void PaperSearch::begin(Work& work) {
+    m_weights = dualFeasibleWeights(m_reduced, work);
+    m_packer = std::make_unique<SheetPacker>(m_reduced, m_weights);
+    firstPlan(work);
+    m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
+    refreshCandidates();
+    if (!m_proved) {
+        improveWeights(m_reduced, m_weights, 40, work);
+        m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
+        refreshCandidates();
+    }
+    if (!m_proved && !ExactCover::isTooLarge(m_reduced)) {
+        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, mostWaste());
+    }
+}
+
+// Several orders of the sheets at hand: cheapest for their area first, and large ones first.
+void PaperSearch::firstPlan(Work& work) {
+    m_missing = m_counts;
+    std::vector<std::size_t> order(m_reduced.stocks.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto stock = [&](std::size_t s) -> const Stock& { return m_reduced.stocks[s]; };
+    for (const bool byPrice : {true, false}) {
+        std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
+            const double pa = static_cast<double>(stock(a).price);
+            const double pb = static_cast<double>(stock(b).price);
+            const double areaA = static_cast<double>(stock(a).area());
+            const double areaB = static_cast<double>(stock(b).area());
+            return byPrice && pa * areaB != pb * areaA ? pa * areaB < pb * areaA : areaA > areaB;
+        });
+        std::vector<int> sheets;
+        for (const std::size_t s : order) {
+            sheets.insert(sheets.end(), static_cast<std::size_t>(stock(s).count),
+                          static_cast<int>(s));
+        }
+        tryOrder(sheets, work);
+    }
+}
+
+void PaperSearch::tryOrder(const std::vector<int>& sheets, Work& work) {
+    for (const bool level : {false, true}) {
+        for (const Guide guide : {Guide::LeastWaste, Guide::LeastWasteLarge}) {
+            // The first plan does not wait for the clock: without it there is no plan at all.
+            Work own(10'000'000, Work::Clock::time_point::max());
+            const TreeSearch::Task task{m_counts, sheets, guide, level, 1, 200'000};
+            TreeSearchResult result = m_tree.run(task, own);
+            work.spend(own.spent());
+            std::vector<FilledSheet> filled;
+            std::vector<int> missing = m_counts;
+            for (std::size_t i = 0; i < sheets.size(); ++i) {
+                if (result.layouts[i].empty()) {
+                    continue;
+                }
+                const auto held = contents(result.layouts[i], m_counts.size());
+                for (std::size_t k = 0; k < held.size(); ++k) {
+                    missing[k] -= held[k];
+                }
+                filled.push_back({sheets[i], std::move(result.layouts[i])});
+            }
+            take(std::move(filled), missing);
+        }
+    }
+}
+
+// Keeps the plan if it is better: less area missing, then cheaper, then fewer sheets.
+void PaperSearch::take(std::vector<FilledSheet> filled, const std::vector<int>& missing) {
+    const auto areaOf = [&](const std::vector<int>& counts) {
+        std::int64_t area = 0;
+        for (std::size_t k = 0; k < counts.size(); ++k) {
+            area += counts[k] * m_reduced.kinds[k].area();
+        }
+        return area;
+    };
+    const std::int64_t areaNow = areaOf(m_missing);
+    const std::int64_t areaThen = areaOf(missing);
+    const std::int64_t costNow = cost();
+    std::vector<FilledSheet> before = std::exchange(m_filled, std::move(filled));
+    cheapenSheets();
+    const bool better =
+        areaThen < areaNow ||
+        (areaThen == areaNow &&
+         (cost() < costNow || (cost() == costNow && m_filled.size() < before.size())));
+    if (better || before.empty()) {
+        m_missing = missing;
+    } else {
+        m_filled = std::move(before);
+    }
+}
+
+// A sheet's layout may do on a cheaper sheet that is still at hand.
+void PaperSearch::cheapenSheets() {
+    std::vector<int> left;
+    for (const Stock& stock : m_reduced.stocks) {
+        left.push_back(stock.count);
+    }
+    for (const FilledSheet& sheet : m_filled) {
+        --left[static_cast<std::size_t>(sheet.stock)];
+    }
+    for (FilledSheet& sheet : m_filled) {
+        const Group& whole = sheet.layout.back();
+        auto now = static_cast<std::size_t>(sheet.stock);
+        for (std::size_t s = 0; s < left.size(); ++s) {
+            const Stock& other = m_reduced.stocks[s];
+            if (left[s] > 0 && whole.w <= other.w && whole.h <= other.h &&
+                other.price < m_reduced.stocks[now].price) {
+                ++left[now];
+                --left[s];
+                now = s;
+            }
+        }
+        sheet.stock = static_cast<int>(now);
+    }
+}
+
+void PaperSearch::refreshCandidates() {
+    m_next = 0;
+    m_candidates.clear();
+    if (!isComplete()) {
+        // Not even enough sheets were found: all of them are the only candidate.
+        Loadout all;
+        for (const Stock& stock : m_reduced.stocks) {
+            all.push_back(stock.count);
+        }
+        m_proved = !m_cover->passes(all);
+        m_candidates.push_back(std::move(all));
+        return;
+    }
+    m_bound = std::max(m_bound, m_cover->leastCost().value_or(0));
+    const auto candidates = m_cover->largestWithin(cost() - 1);
+    m_proved = m_bound >= cost() || (candidates && candidates->empty());
+    m_allCandidates = candidates.has_value();
+    m_candidates = candidates ? *candidates : nearbyLoadouts();
+    if (m_proved) {
+        m_bound = cost();
+    }
+}
+
+// Where there are too many loadouts to list: one sheet fewer, and all that cost nothing.
+std::vector<Loadout> PaperSearch::nearbyLoadouts() const {
+    Loadout now(m_reduced.stocks.size(), 0);
+    for (const FilledSheet& sheet : m_filled) {
+        ++now[static_cast<std::size_t>(sheet.stock)];
+    }
+    for (std::size_t s = 0; s < now.size(); ++s) {
+        now[s] = m_reduced.stocks[s].price == 0 ? m_reduced.stocks[s].count : now[s];
+    }
+    std::vector<Loadout> nearby;
+    for (std::size_t s = 0; s < now.size(); ++s) {
+        if (now[s] > 0 && m_reduced.stocks[s].price > 0) {
+            Loadout fewer = now;
+            --fewer[s];
+            if (m_cover->passes(fewer)) {
+                nearby.push_back(std::move(fewer));
+            }
+        }
+    }
+    return nearby;
+}
+
+std::vector<int> PaperSearch::expanded(const Loadout& loadout) const {
+    std::vector<int> sheets;
+    for (std::size_t s = 0; s < loadout.size(); ++s) {
+        sheets.insert(sheets.end(), static_cast<std::size_t>(loadout[s]), static_cast<int>(s));
+    }
+    // Large ones first: what needs them finds them.
+    std::ranges::stable_sort(sheets, std::greater{}, [&](int s) {
+        return m_reduced.stocks[static_cast<std::size_t>(s)].area();
+    });
+    return sheets;
+}
+
+// The most that the candidates have beyond the pieces, or -1 where not all of them are known.
+std::int64_t PaperSearch::mostWaste() const {
+    if (!m_allCandidates) {
+        return -1;
+    }
+    std::int64_t most = 0;
+    for (const Loadout& loadout : m_candidates) {
+        std::int64_t area = 0;
+        for (std::size_t s = 0; s < loadout.size(); ++s) {
+            area += loadout[s] * m_reduced.stocks[s].area();
+        }
+        most = std::max(most, area - m_reduced.area());
+    }
+    return most;
+}
+
+void PaperSearch::goOn(std::uint64_t steps, Work& work) {
+    const std::uint64_t end = work.spent() + steps;
+    while (!done() && !work.over() && work.spent() < end) {
+        const std::uint64_t before = work.spent();
+        if (!m_candidates.empty()) {
+            tryNext(work);
+        }
+        if (m_exact && !done() && isComplete()) {
+            tryExactly(std::max<std::uint64_t>(work.spent() - before, 100'000), work);
+        }
+        if (work.spent() == before) {
+            return;
+        }
+    }
+}
+
+void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
+    switch (m_exact->run(cost() - 1, steps, work)) {
+        case ExactCover::Outcome::Found:
+            take(m_exact->filled(), std::vector<int>(m_counts.size(), 0));
+            refreshCandidates();
+            break;
+        case ExactCover::Outcome::Impossible:
+            m_proved = true;
+            m_bound = cost();
+            break;
+        case ExactCover::Outcome::NotYet:
+            break;
+    }
+}
+
+void PaperSearch::tryNext(Work& work) {
+    const Loadout& loadout = m_candidates[m_next];
+    const std::vector<int> sheets = expanded(loadout);
+    std::vector<Layout> best;
+    // A few pieces a sheet are better changed about than laid anew.
+    const bool fewASheet = m_reduced.pieces() < 6 * static_cast<int>(sheets.size());
+    bool found = (m_round < 3 || !fewASheet) && tryTree(sheets, work, best);
+    std::vector<FilledSheet> filled;
+    if (found) {
+        for (std::size_t i = 0; i < sheets.size(); ++i) {
+            if (!best[i].empty()) {
+                filled.push_back({sheets[i], std::move(best[i])});
+            }
+        }
+    } else {
+        m_packer->setQueue(std::size_t{2} << std::min(m_round, 6));
+        PoolSearch pool(m_reduced, *m_packer, ++m_seed);
+        pool.start(sheets, m_round % 2 == 0 && !best.empty() ? best : std::vector<Layout>{});
+        found = pool.run(6000U << std::min(m_round, 8), work);
+        if (found) {
+            filled = pool.filled();
+        }
+    }
+    if (found) {
+        take(std::move(filled), std::vector<int>(m_counts.size(), 0));
+        refreshCandidates();
+        m_round = 0;
+        return;
+    }
+    if (++m_next == m_candidates.size()) {
+        m_next = 0;
+        ++m_round;
+    }
+}
+
+bool PaperSearch::tryTree(const std::vector<int>& sheets, Work& work, std::vector<Layout>& best) {
+    std::int64_t packed = -1;
+    for (const bool level : {false, true}) {
+        for (const Guide guide : {Guide::LeastWaste, Guide::LeastWasteLarge}) {
+            const std::size_t queue = std::size_t{4} << std::min(m_round, 12);
+            const TreeSearch::Task task{m_counts, sheets, guide, level, queue, 400'000};
+            TreeSearchResult result = m_tree.run(task, work);
+            if (result.complete || result.packedArea > packed) {
+                packed = result.packedArea;
+                best = std::move(result.layouts);
+            }
+            if (result.complete) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+void PaperSearch::gatherLeftover(Work& work) {
+    m_packer->setQueue(8);
+    m_filled = withGatheredLeftover(m_reduced, *m_packer, std::move(m_filled), work);
+}
+
+}  // namespace matwright::sheets
