@@ -83,7 +83,7 @@ CropWindow windowIn(const Crop& crop, PixelSize upright, Size window) {
     };
     return {centreOf(crop.centreX, photo.width, half.x),
             centreOf(crop.centreY, photo.height, half.y), ratioOfSides * height, height,
-            signedMillidegrees(crop.straighten) * std::numbers::pi / (fullTurn / 2)};
+            signedMillidegrees(crop.straighten) * (2 * std::numbers::pi / fullTurn)};
 }
 
 PhotoPoint photoPointAt(const CropWindow& window, double u, double v) {

@@ -27,8 +27,8 @@ struct Crop {
     // How many times larger than at its smallest the photo is shown, in millionths: one ..
     // largestZoom.
     std::int32_t zoom = one;
-    int quarterTurns = 0;  // clockwise: 0 .. 3
-    Angle straighten{};    // clockwise; 0 .. 45 degrees or 315 .. below 360
+    int quarterTurns = 0;                  // clockwise: 0 .. 3
+    Angle straighten = Angle::degrees(0);  // clockwise; 0 .. 45 degrees or 315 .. below 360
 
     friend bool operator==(const Crop&, const Crop&) = default;
 };

@@ -47,6 +47,7 @@ std::vector<FreeSlot> freeSlots(const Making& making) {
     }
     std::ranges::stable_sort(keyed, {}, [](const auto& entry) { return entry.first; });
     std::vector<FreeSlot> slots;
+    slots.reserve(keyed.size());
     for (const auto& [key, slot] : keyed) {
         slots.push_back(slot);
     }

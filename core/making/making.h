@@ -41,7 +41,7 @@ struct Photo {
 struct Placement {
     PhotoId photo;
     Crop crop;
-    Length border{};  // white, inside the trim; 0 or more
+    Length border = Length::inches(0);  // white, inside the trim; 0 or more
     friend bool operator==(const Placement&, const Placement&) = default;
 };
 

@@ -10,10 +10,10 @@ namespace matwright {
 
 // A change of the photo part as data: what each touched thing is afterwards; nothing = taken away.
 struct PhotoEdit {
-    std::map<PhotoId, std::optional<Photo>> photos{};
-    std::map<PieceId, std::optional<Placement>> placements{};
-    std::map<std::string, std::optional<PaperLook>> papers{};
-    std::optional<std::optional<PhotoId>> focal{};
+    std::map<PhotoId, std::optional<Photo>> photos;
+    std::map<PieceId, std::optional<Placement>> placements;
+    std::map<std::string, std::optional<PaperLook>> papers;
+    std::optional<std::optional<PhotoId>> focal;
 
     bool isEmpty() const {
         return photos.empty() && placements.empty() && papers.empty() && !focal;
@@ -23,8 +23,8 @@ struct PhotoEdit {
 
 // A change of the whole page.
 struct PageEdit {
-    Edit sketch{};
-    PhotoEdit photos{};
+    Edit sketch;
+    PhotoEdit photos;
     bool isEmpty() const { return sketch.isEmpty() && photos.isEmpty(); }
     friend bool operator==(const PageEdit&, const PageEdit&) = default;
 };

@@ -33,7 +33,7 @@ void addUp(const std::array<const std::int32_t*, 7>& rows, std::vector<std::int3
 class BlurredRows {
   public:
     explicit BlurredRows(const Raster& raster) : m_raster(raster) {
-        m_luma.resize(static_cast<std::size_t>(raster.size.width + 2 * reach));
+        m_luma.resize(static_cast<std::size_t>(raster.size.width) + 2 * reach);
         for (auto& row : m_rows) {
             row.resize(static_cast<std::size_t>(raster.size.width));
         }
@@ -42,8 +42,9 @@ class BlurredRows {
     void make(int y) {
         const int width = m_raster.size.width;
         const auto row = m_raster.row(y);
-        for (int x = -reach; x < width + reach; ++x) {
-            m_luma[static_cast<std::size_t>(x + reach)] = lumaAt(row, std::clamp(x, 0, width - 1));
+        int x = -reach;
+        for (std::int32_t& luma : m_luma) {
+            luma = lumaAt(row, std::clamp(x++, 0, width - 1));
         }
         std::array<const std::int32_t*, weights.size()> shifted{};
         for (std::size_t i = 0; i < shifted.size(); ++i) {
@@ -55,9 +56,9 @@ class BlurredRows {
     // Blurred both ways, weightsSquared times.
     void blur(int y, std::vector<std::int32_t>& blurred) {
         std::array<const std::int32_t*, weights.size()> around{};
-        for (int i = -reach; i <= reach; ++i) {
-            const int clamped = std::clamp(y + i, 0, m_raster.size.height - 1);
-            around[static_cast<std::size_t>(i + reach)] = rowAt(clamped).data();
+        int row = y - reach;
+        for (const std::int32_t*& luma : around) {
+            luma = rowAt(std::clamp(row++, 0, m_raster.size.height - 1)).data();
         }
         addUp(around, blurred);
     }

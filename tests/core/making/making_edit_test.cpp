@@ -75,20 +75,19 @@ TEST(PageEdit, WhatWouldBreakAPageIsRefusedWhole) {
     const Making before = onePlaced();
     Piece small = before.sketch.pieces.at(slot1);
     small.size.width = Length::inches(0, 1, 2);
-    PageEdit rows[] = {
-        {changePiece(slot1, small), {}},
-        {{}, {.placements = {{PieceId{2}, Placement{PhotoId{8}, {}, {}}}}}},
-        {{}, {.placements = {{PieceId{20}, Placement{photo7, {}, {}}}}}},
-        {{}, {.placements = {{PieceId{2}, Placement{photo7, {.zoom = 0}, {}}}}}},
-        {{}, {.photos = {{PhotoId{0}, plainPhoto(1)}}}},
-        {{}, {.photos = {{PhotoId{9}, Photo()}}}},
-        {{}, {.papers = {{"", PaperLook()}}}},
-        {{}, {.focal = std::optional(PhotoId{9})}},
-        removal(before, slot1),
-        {{}, {.photos = {{PhotoId{9}, plainPhoto(9)}}}},
-    };
-    rows[9].sketch.order = std::vector{slot1};
+    PageEdit rows[10];
+    rows[0].sketch = changePiece(slot1, small);
+    rows[1].photos.placements[PieceId{2}] = Placement{PhotoId{8}, {}, {}};
+    rows[2].photos.placements[PieceId{20}] = Placement{photo7, {}, {}};
+    rows[3].photos.placements[PieceId{2}] = Placement{photo7, {.zoom = 0}, {}};
+    rows[4].photos.photos[PhotoId{0}] = plainPhoto(1);
+    rows[5].photos.photos[PhotoId{9}] = Photo();
+    rows[6].photos.papers[""] = PaperLook();
+    rows[7].photos.focal = std::optional(PhotoId{9});
+    rows[8] = removal(before, slot1);
     rows[8].photos.placements[slot1] = before.work.placements.at(slot1);
+    rows[9].photos.photos[PhotoId{9}] = plainPhoto(9);
+    rows[9].sketch.order = std::vector{slot1};
     int row = 0;
     for (PageEdit& edit : rows) {
         if (row < 8) {
