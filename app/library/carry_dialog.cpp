@@ -87,7 +87,7 @@ QWidget* CarryDialog::makePictures() {
     grid->setRowStretch(1, 1);
     m_before->setAccessibleName(tr("The sketch as it is"));
     m_after->setAccessibleName(tr("The sketch carried over"));
-    m_before->setPicture(thumbnailOf(m_sketch, m_before->sidePixels()));
+    m_before->setPicture(thumbnailOf(m_sketch, m_before->sidePixels(factsOf(m_sketch))));
     return pictures;
 }
 
@@ -103,8 +103,9 @@ PageSetup CarryDialog::target() const {
 
 void CarryDialog::carry() {
     m_result = matwright::carriedOver(m_sketch, target(), m_trimmerStep);
-    m_after->setPicture(thumbnailOf(m_result.sketch, m_after->sidePixels()));
-    m_afterName->setText(tr("Then: %1").arg(pageWords(factsOf(m_result.sketch))));
+    const SketchFacts facts = factsOf(m_result.sketch);
+    m_after->setPicture(thumbnailOf(m_result.sketch, m_after->sidePixels(facts)));
+    m_afterName->setText(tr("Then: %1").arg(pageWords(facts)));
     m_start->setEnabled(m_result.sketch.page != m_sketch.page);
     showVerdict();
 }

@@ -32,7 +32,7 @@ class DetailsPanel final : public QWidget {
     // None, one or several.
     void show(const std::vector<LibraryEntry>& entries);
     void setPicture(const QImage& picture) { m_picture->setPicture(picture); }
-    int pictureSidePixels() const { return m_picture->sidePixels(); }
+    int pictureSidePixels(const SketchFacts& facts) const { return m_picture->sidePixels(facts); }
     void setKnownTags(const QStringList& tags) { m_tags->setKnown(tags); }
     // A note that is being typed counts from now on.
     void finishNote();

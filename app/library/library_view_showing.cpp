@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The library view: what it shows of the library's state.
+#include <QApplication>
 #include <QContextMenuEvent>
 #include <QFileInfo>
 #include <QKeyEvent>
@@ -117,13 +118,17 @@ void LibraryView::showSelection() {
     m_actions->setSelected(static_cast<int>(entries.size()),
                            isOne && !entries.front().facts.doublePage);
     m_actions->showFamily->setEnabled(isOne && entries.front().family != 0);
+    // Its buttons are about to go; the focus would wander into the filters.
+    if (entries.empty() && m_details->isAncestorOf(QApplication::focusWidget())) {
+        m_wall->setFocus();
+    }
     m_details->show(entries);
     if (!isOne) {
         m_thumbnails.wantFirst({});
         return;
     }
     const ContentKey content = entries.front().content;
-    const int side = m_details->pictureSidePixels();
+    const int side = m_details->pictureSidePixels(entries.front().facts);
     QImage picture = m_thumbnails.find(content, side);
     if (picture.isNull()) {
         picture = m_thumbnails.findAnySize(content);

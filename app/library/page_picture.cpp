@@ -9,6 +9,8 @@ namespace matwright::app {
 namespace {
 
 constexpr int ground = 8;  // on each side of the page
+// These pictures stand in places that are about so much wider than high, and lying pages fill them.
+constexpr double lyingShare = 1.3;
 
 }  // namespace
 
@@ -22,8 +24,9 @@ void PagePicture::setPicture(const QImage& picture) {
     update();
 }
 
-int PagePicture::sidePixels() const {
-    return qRound((height() - 2 * ground) * devicePixelRatioF());
+int PagePicture::sidePixels(const SketchFacts& facts) const {
+    const bool isLying = facts.doublePage || facts.pageSize.width > facts.pageSize.height;
+    return qRound((height() - 2 * ground) * (isLying ? lyingShare : 1) * devicePixelRatioF());
 }
 
 void PagePicture::paintEvent(QPaintEvent* /*event*/) {

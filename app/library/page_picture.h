@@ -4,6 +4,8 @@
 #include <QImage>
 #include <QWidget>
 
+#include "core/library/facts.h"
+
 namespace matwright::app {
 
 // The picture of a page, as large as fits, on a quiet ground; never distorted.
@@ -15,8 +17,8 @@ class PagePicture final : public QWidget {
 
     // A null image leaves the ground empty.
     void setPicture(const QImage& picture);
-    // The square a picture should fill, in device pixels.
-    int sidePixels() const;
+    // The square the picture of such a page should fill, in device pixels.
+    int sidePixels(const SketchFacts& facts) const;
 
   protected:
     void paintEvent(QPaintEvent* event) override;

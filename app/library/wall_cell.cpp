@@ -29,11 +29,11 @@ QString alikeWords(int alike) {
     return CellWords::tr("+%1 alike").arg(alike);
 }
 
-// Short enough for the usual cell, a double page too.
+// A double page first of all: where there is no room for everything, the picture shows the photos.
 QString shortFacts(const SketchFacts& facts) {
     const QString photos = photoWords(facts.photos);
     return facts.doublePage
-               ? CellWords::tr("%1 · %2 double").arg(photos, shortSizeWords(facts.pageSize))
+               ? CellWords::tr("%1 double · %2").arg(shortSizeWords(facts.pageSize), photos)
                : CellWords::tr("%1 · %2").arg(photos, pageWords(facts));
 }
 
