@@ -122,13 +122,14 @@ Result<Raster> decoded(const std::filesystem::path& path, Wish wish, const std::
 
 }  // namespace
 
-Result<Raster> decodePhoto(const std::filesystem::path& file, int longSide, std::stop_token stop) {
+Result<Raster> decodePhoto(const std::filesystem::path& file, int longSide,
+                           const std::stop_token& stop) {
     return decoded(
         file, [&](const PhotoWeight& weight) { return wantedOf(weight, longSide); }, stop);
 }
 
 Result<VipsHandle> openUpright(const std::filesystem::path& file, int shrinkHint,
-                               std::stop_token stop) {
+                               const std::stop_token& stop) {
     auto raster = decoded(
         file,
         [&](const PhotoWeight& weight) {

@@ -51,7 +51,7 @@ bool leadsToSrgb(cmsContext context, cmsHPROFILE profile, int colours) {
     }
     const auto channels = static_cast<cmsUInt32Number>(colours);
     const Profile srgb(cmsCreate_sRGBProfileTHR(context));
-    const cmsHTRANSFORM way =
+    cmsHTRANSFORM way =
         cmsCreateTransformTHR(context, profile, CHANNELS_SH(channels) | BYTES_SH(1), srgb.get(),
                               TYPE_RGB_8, INTENT_RELATIVE_COLORIMETRIC, 0);
     if (!way) {

@@ -3,8 +3,8 @@
 
 namespace matwright {
 
-Result<Histogram> toneSample(const std::filesystem::path& file, std::stop_token stop) {
-    const auto sample = decodePhoto(file, toneSampleSide, std::move(stop));
+Result<Histogram> toneSample(const std::filesystem::path& file, const std::stop_token& stop) {
+    const auto sample = decodePhoto(file, toneSampleSide, stop);
     if (!sample) {
         return std::unexpected(sample.error());
     }

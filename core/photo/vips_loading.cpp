@@ -195,7 +195,7 @@ vips::VImage onWhite(const LoadedPhoto& photo) {
                : image.extract_band(0, VImage::option()->set("n", photo.colours));
 }
 
-vips::VImage toSrgb(const LoadedPhoto& photo, vips::VImage image) {
+vips::VImage toSrgb(const LoadedPhoto& photo, const vips::VImage& image) {
     const auto options = [] {
         return VImage::option()
             ->set("intent", intent)

@@ -32,7 +32,7 @@ Result<LoadedPhoto> loadPhoto(const PhotoFile& file, int shrink = 1);
 
 // Opaque sRGB, 3 bands of 8 bits: by the photo's profile where it is usable, else as sRGB (CMYK:
 // libvips' own profile). Transparent parts are laid on white first.
-vips::VImage toSrgb(const LoadedPhoto& photo, vips::VImage image);
+vips::VImage toSrgb(const LoadedPhoto& photo, const vips::VImage& image);
 vips::VImage onWhite(const LoadedPhoto& photo);
 
 }  // namespace matwright

@@ -24,7 +24,7 @@ using VipsHandle = vips::VImage;
 // `shrinkHint` 2, 4 or 8 lets a decoder that can (JPEG, WebP) give a picture that many times
 // smaller each way, rounded up; the others give the full size. 1 is the full size from all.
 Result<VipsHandle> openUpright(const std::filesystem::path& file, int shrinkHint = 1,
-                               std::stop_token stop = {});
+                               const std::stop_token& stop = {});
 
 // The raster's pixels as a picture of libvips, without copying them; they live as long as it does.
 VipsHandle vipsImageOf(Raster raster);
