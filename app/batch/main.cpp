@@ -21,7 +21,11 @@ void quieten(QtMsgType type, const QMessageLogContext& context, const QString& m
 
 matwright::Result<matwright::app::PhotoCommands*> openPhotoCommands() {
     using namespace matwright::app;
-    const auto part = openPart<PhotoPart>(standardPartsFolder(), QStringLiteral("photo-commands"));
+    // There is no QCoreApplication yet to ask for the program's folder.
+    std::error_code unknown;
+    const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", unknown);
+    const QString folder = partsFolderOf(QString::fromStdString(program.parent_path().string()));
+    const auto part = openPart<PhotoPart>(folder, QStringLiteral("photo-commands"));
     if (!part) {
         return std::unexpected(part.error());
     }

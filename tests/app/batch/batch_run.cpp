@@ -16,6 +16,9 @@ int BatchRun::run(const std::vector<std::string>& arguments) {
     BatchPorts ports{
         disk ? *disk : files, results,     complaints,     [this] { ++paintingStarts; },
         libraryFolder,        cacheFolder, libraryIsChosen};
+    if (photoCommands) {
+        ports.photoCommands = [this] { return photoCommands; };
+    }
     const int code = runBatch(arguments, ports);
     out = results.str();
     err = complaints.str();
