@@ -156,7 +156,9 @@ void paintMarks(QPainter& painter, const QRectF& picture, const QModelIndex& ind
 QString shortPrintText(int widthPixels, int heightPixels) {
     for (const int ppi : {wishedPpi, warnedPpi}) {
         if (const auto print = largestPrint({widthPixels, heightPixels}, ppi)) {
-            const QString size = QString::fromStdString(naturalSizeText(*print));
+            // Upright, as prints are named everywhere.
+            const QString size = QString::fromStdString(
+                naturalSizeText(print->isUpright() ? *print : print->turned()));
             return ppi == wishedPpi ? PhotoTrayDelegate::tr("up to %1").arg(size)
                                     : PhotoTrayDelegate::tr("soft at %1").arg(size);
         }

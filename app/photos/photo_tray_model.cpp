@@ -3,6 +3,7 @@
 
 #include <QCollator>
 #include <QCoreApplication>
+#include <QLocale>
 #include <algorithm>
 #include <tuple>
 #include <utility>
@@ -62,8 +63,11 @@ std::vector<PhotoId> PhotoTrayModel::sorted() const {
         const Photo* photo;
         QCollatorSortKey name;
     };
-    QCollator collator;
+    // The "C" locale knows no numbers in names.
+    const QLocale own;
+    QCollator collator(own.language() == QLocale::C ? QLocale(QLocale::English) : own);
     collator.setNumericMode(true);
+    collator.setCaseSensitivity(Qt::CaseInsensitive);
     std::vector<Row> rows;
     for (const auto& [id, photo] : m_session.work().photos) {
         rows.push_back({id, &photo, collator.sortKey(nameOf(photo))});

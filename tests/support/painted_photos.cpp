@@ -3,6 +3,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <random>
@@ -12,12 +13,15 @@ namespace matwright::test {
 
 namespace {
 
-// Scenes are painted on a ground of 4 x 3, whatever the pixels.
+// Scenes are painted on a ground of 4 x 3; of an upright picture its sides are not seen.
 class Scene {
   public:
     Scene(QImage& image, int seed) : m_painter(&image), m_random(static_cast<unsigned>(seed)) {
         m_painter.setRenderHint(QPainter::Antialiasing);
-        m_painter.scale(image.width() / width, image.height() / height);
+        const double scale = std::max(image.width() / width, image.height() / height);
+        m_painter.translate(image.width() / 2.0, image.height() / 2.0);
+        m_painter.scale(scale, scale);
+        m_painter.translate(-width / 2, -height / 2);
         m_painter.setPen(Qt::NoPen);
     }
 

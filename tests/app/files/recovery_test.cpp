@@ -70,6 +70,7 @@ TEST_F(Recovery, KeepsAPageInTheMakingWithItsPhotosAndSmallPictures) {
     Piece slot;
     slot.kind = PieceKind::PhotoSlot;
     slot.size = {Length::inches(4), Length::inches(6)};
+    slot.printSize = slot.size;
     ASSERT_TRUE(apply(making, PageEdit{addPieces(making.sketch, {&slot, 1}), {}}));
     Photo photo;
     photo.path = "/photos/boat.jpg";

@@ -73,6 +73,7 @@ TEST_F(Intake, PutsADroppedPhotoIntoItsSlot) {
     Piece slot;
     slot.kind = PieceKind::PhotoSlot;
     slot.size = {Length::inches(6), Length::inches(4)};
+    slot.printSize = slot.size;
     ASSERT_TRUE(session.perform(addPieces(session.sketch(), {&slot, 1}), {}));
     intake.add({QStringLiteral("/a.jpg")}, PieceId{1});
     answer({seen("/a.jpg", 1)});
