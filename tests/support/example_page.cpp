@@ -7,6 +7,7 @@
 #include <cstdio>
 
 #include "app/files/sketch_document.h"
+#include "app/photos/photo_access.h"
 #include "app/photos/photo_commands.h"
 #include "app/photos/reading/photo_reader.h"
 #include "tests/support/painted_photos.h"
