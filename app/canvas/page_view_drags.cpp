@@ -15,6 +15,7 @@ Pointer PageView::pointerAt(QPointF view, Qt::KeyboardModifiers modifiers) const
 void PageView::useTool(std::unique_ptr<Tool> tool) {
     cancelDrag();
     m_tool = std::move(tool);
+    refreshOverlay();  // other handles
     updateCursor();
     emit hint(m_tool->hint(m_pointer, m_handles));
 }

@@ -65,6 +65,9 @@ CropPanel::CropPanel(const CropSubject& subject, Scale scale, QWidget* parent)
     for (QLabel* label : {m_fineness, m_loss}) {
         label->setWordWrap(true);
     }
+    // Two lines, so that nothing below moves while a photo is zoomed.
+    m_loss->setMinimumHeight(2 * fontMetrics().lineSpacing());
+    m_loss->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     column->addWidget(m_fineness);
     column->addWidget(m_warning);
     column->addWidget(m_loss);

@@ -37,9 +37,9 @@ void strokeSeen(QPainter& painter, const QRectF& rect, Qt::PenStyle style) {
 }
 
 void lineSeen(QPainter& painter, QPointF from, QPointF to) {
-    painter.setPen(QPen(QColor(0, 0, 0, 90), 3));
+    painter.setPen(QPen(QColor(0, 0, 0, 55), 3));
     painter.drawLine(from, to);
-    painter.setPen(QPen(QColor(255, 255, 255, 190), 1));
+    painter.setPen(QPen(QColor(255, 255, 255, 165), 1));
     painter.drawLine(from, to);
 }
 

@@ -53,6 +53,7 @@ CropWindow::CropWindow(CropTask task, QWidget* parent)
     const QSize available = screen()->availableSize();
     resize((available * 0.9).boundedTo({1500, 1000}));
     m_view->setFocus();
+    showHint();
     showState();
 }
 
@@ -245,13 +246,19 @@ void CropWindow::setShowsFinal(bool on) {
 
 void CropWindow::changeWhatIsShown(bool on) {
     m_finalTimer.stop();
+    m_finalButton->setText(on ? tr("&Back to the frame") : tr("Look at &100 %"));
     if (on) {
         makeFinal();
         return;
     }
     m_final->cancel();
     m_view->showFinal({});
-    m_news->clear();
+    showHint();
+}
+
+void CropWindow::showHint() {
+    m_news->setText(tr("Drag the photo under the frame, turn the wheel to zoom, pull the round "
+                       "handle to straighten."));
 }
 
 void CropWindow::makeFinal() {

@@ -78,6 +78,7 @@ class CropWindow final : public QDialog {
     void holdBefore(bool held);
     void changeLines();
     void changeWhatIsShown(bool final);
+    void showHint();
     void makeFinal();
 
     const CropTask m_task;

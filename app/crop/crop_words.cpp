@@ -22,19 +22,18 @@ FinenessWords finenessOf(const Crop& crop, const CropSubject& subject, Length bo
 QString lossWords(const Crop& crop, const CropSubject& subject, Length border) {
     const Size window = windowSize(subject, border);
     const PixelSize turned = turnedSize(crop, subject.upright);
-    QString text = QString::fromStdString(lossText(turned, window));
-    if (!text.isEmpty()) {
-        text[0] = text[0].toUpper();
-    }
     Crop widest;
     widest.quarterTurns = crop.quarterTurns;
     const double least = lossOf(widest, subject.upright, window);
     const double loss = lossOf(crop, subject.upright, window);
-    if (loss > least + 0.005) {
-        text += words("; as it is cropped now, %1 % of it shows")
-                    .arg(std::max(1, static_cast<int>(std::lround((1 - loss) * 100))));
+    QString ofShape = QString::fromStdString(lossText(turned, window)) + QLatin1Char('.');
+    ofShape[0] = ofShape[0].toUpper();
+    if (loss <= least + 0.005) {
+        return ofShape;
     }
-    return text + QLatin1Char('.');
+    const QString shows = words("As it is cropped, %1 % of this photo shows.")
+                              .arg(std::max(1, static_cast<int>(std::lround((1 - loss) * 100))));
+    return least > 0.005 ? shows + QLatin1Char(' ') + ofShape : shows;
 }
 
 }  // namespace matwright::app

@@ -44,9 +44,9 @@ class ExportPictures final : public PartPictures {
             note(photo.path);
             return {};
         }
-        const QImage whole =
+        const QImage shown =
             croppedPicture(imageOf(*decoded), fill.crop, photo.upright, window, side);
-        return shareOf(toned(photo, whole), fill.from, fill.to);
+        return shareOf(toned(photo, shown), fill.from, fill.to);
     }
 
     QImage paperPicture(const PaperLook& look) override {

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "app/crop/crop_words.h"
 #include "core/making/fold.h"
 #include "core/measure/length_text.h"
 
@@ -37,8 +38,7 @@ PrintRow rowOf(const Making& making, const Print& print, std::size_t index) {
     row.size = sizeWords(print);
     row.fineness = QString::fromStdString(ppiText(ppi));
     row.sharpness = sharpnessAt(ppi);
-    row.loss = QString::fromStdString(lossText(turnedSize(print.crop, photo.upright),
-                                               print.window));
+    row.loss = lossWords(print.crop, {photo.upright, print.window, print.window}, {});
     return row;
 }
 

@@ -52,8 +52,8 @@ PrintsOptionsPanel::PrintsOptionsPanel(const PrintsChoice& choice, Scale scale, 
 
 void PrintsOptionsPanel::addFile(Section& section) {
     auto* format = new QComboBox;
-    format->addItems({tr("JPEG, for photo printers and shops"), tr("PNG, without any loss"),
-                      tr("TIFF, without any loss"), tr("PDF of exact size")});
+    format->addItems({tr("JPEG, for any printer"), tr("PNG, without loss"), tr("TIFF, without loss"),
+                      tr("PDF of exact size")});
     format->setCurrentIndex(static_cast<int>(m_choice.options.format));
     format->setMinimumContentsLength(12);
     section.addRow(tr("&Kind"), format);

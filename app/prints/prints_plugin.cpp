@@ -6,6 +6,7 @@
 #include "app/prints/prints_part.h"
 #include "app/prints/prints_window.h"
 #include "app/prints/slot_pixels.h"
+#include "app/settings/settings.h"
 
 namespace matwright::app {
 

@@ -93,6 +93,7 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
     }
     showRows();
     setWorking(false);
+    m_save->setFocus();
 }
 
 PrintsWindow::~PrintsWindow() = default;

@@ -22,7 +22,7 @@ TEST_F(PrintRowsTest, SayWhatIsPrintedHowFineAndWhatIsLost) {
     EXPECT_TRUE(rows[0].size.startsWith("3 × 2 in")) << rows[0].size.toStdString();
     EXPECT_TRUE(rows[0].fineness.contains("400"));
     EXPECT_EQ(rows[0].sharpness, Sharpness::Fine);
-    EXPECT_TRUE(rows[0].loss.contains("1/9"));
+    EXPECT_TRUE(rows[0].loss.contains("1/9")) << rows[0].loss.toStdString();
     EXPECT_EQ(rows[1].sharpness, Sharpness::Soft);
     EXPECT_EQ(rows[0].photo, QString::fromStdString(test::sceneName(1) + ".jpg"));
     const QString summary = summaryOf(rows, freeSlotsOf(making));
