@@ -26,8 +26,9 @@ struct AxisCut {
     int skipped = 0;
     double error = 0;  // how far the grid is off, in pixels of the picture
 };
-// For a scale of 1 or more. The error stays below 0.04 except where the scale is (nearly) a ratio of
-// small numbers, 1 above all; then it is at most half a pixel, which is 0.04 mm of a print at 300 ppi.
+// For a scale of 1 or more. The error stays below 0.04 except where the scale is (nearly) a ratio
+// of small numbers, 1 above all; then it is at most half a pixel, which is 0.04 mm of a print at
+// 300 ppi.
 AxisCut cutFor(const Stretch& stretch);
 
 // The part `across` x `down` of a picture as across.pixels x down.pixels, resampled once an axis:

@@ -3,6 +3,7 @@
 
 #include <mutex>
 #include <optional>
+#include <utility>
 
 #include "core/photo/photo_source.h"
 #include "core/prints/cut_marks.h"
@@ -55,7 +56,7 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
     if (!picture) {
         return picture;
     }
-    if (const auto done = evenOut(*picture, print.tone, photo.path, stop); !done) {
+    if (const auto done = evenOut(*picture, print.tone, photo.path, std::move(stop)); !done) {
         return std::unexpected(done.error());
     }
     if (picture->size == places.paper) {
