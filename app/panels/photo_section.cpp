@@ -47,7 +47,7 @@ PhotoSection::PhotoSection(Session& session, SettingsStore& settings, QWidget* p
       m_printWidth(newLength(smallestSide, largestSide)),
       m_printHeight(newLength(smallestSide, largestSide)),
       m_trim(new QComboBox(this)),
-      m_trimToPrint(new QPushButton(tr("Trim to whole &print"), this)),
+      m_trimToPrint(new QPushButton(tr("Tr&im to whole print"), this)),
       m_printNow(new TintedLabel(Tint::Quiet, {}, this)) {
     addRow(tr("Print si&ze"), m_print);
     addRow(tr("Print width"), m_printWidth);

@@ -90,6 +90,7 @@ class PhotoReader final : public PhotoService {
     std::vector<LookedAt> m_looked;  // not told yet
     QTimer m_tell;
     int m_round = 0;  // counts up when it is cancelled
+    int m_searches = 0;
     int m_toLookAt = 0;
     int m_done = 0;
     int m_total = 0;

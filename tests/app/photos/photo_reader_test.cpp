@@ -10,6 +10,7 @@
 #include <QTest>
 #include <filesystem>
 #include <map>
+#include <set>
 
 #include "tests/support/painted_photos.h"
 
@@ -160,6 +161,22 @@ TEST_F(Reader, FindsAMovedPhotoByWhatItHolds) {
     settle();
     EXPECT_EQ(place.toStdString(), at("away/renamed.jpg"));
     EXPECT_EQ(reader.stateOf(photo.content), PhotoState::There);
+}
+
+TEST_F(Reader, LooksForEachOfTwoThatTurnOutMissingOneAfterTheOther) {
+    const Photo one = look(paint("one.jpg", 0));
+    const Photo two = look(paint("two.jpg", 1));
+    QDir().mkpath(QString::fromStdString(at("away")));
+    std::filesystem::rename(one.path, at("away/first.jpg"));
+    std::filesystem::rename(two.path, at("away/second.jpg"));
+    std::set<QString> places;
+    QObject::connect(&reader, &PhotoService::found,
+                     [&](const ContentKey&, const QString& path) { places.insert(path); });
+    for (const Photo& photo : {one, two, one}) {
+        reader.search({wantedOf(photo)}, {at("away")});
+    }
+    settle();
+    EXPECT_EQ(places.size(), 2u);
 }
 
 TEST_F(Reader, KeepsWorkingCopiesOfWhatThePageShowsOnly) {

@@ -197,7 +197,7 @@ TEST_F(FileFlowTest, DoesNotAskForAnEndingThatTheFileHas) {
     writeFile("broken.sketch.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>");
     EXPECT_FALSE(window.files().open(inFolder("broken.sketch.svg")));
     EXPECT_FALSE(questions.asked.last().contains(QStringLiteral("ends in")));
-    EXPECT_TRUE(questions.asked.last().contains(QStringLiteral("without a sketch in it")));
+    EXPECT_TRUE(questions.asked.last().contains(QStringLiteral("no page in it and no sketch")));
 }
 
 TEST_F(FileFlowTest, SaysSoWhenThereIsNoRecoveredWork) {
@@ -269,8 +269,8 @@ class RecoveredWork : public FileFlowTest {
     void SetUp() override {
         Sketch lost = blankSketch();
         lost.name = "Lost";
-        ASSERT_TRUE(
-            RecoveryPlace(work.recoveryFolder, files).write(lost, inFolder("garden.sketch.svg")));
+        ASSERT_TRUE(RecoveryPlace(work.recoveryFolder, files)
+                        .write({{lost, {}}, {}, inFolder("garden.sketch.svg")}));
     }
 };
 
