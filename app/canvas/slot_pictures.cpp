@@ -17,8 +17,8 @@ namespace matwright::app {
 
 namespace {
 
-constexpr int longestPicture = 3'000;   // pixels of a slot's picture on its longer side
-constexpr int longestPaper = 1'600;     // of a paper's
+constexpr int longestPicture = 3'000;  // pixels of a slot's picture on its longer side
+constexpr int longestPaper = 1'600;    // of a paper's
 constexpr qint64 mostPaperPixels = 120'000'000;
 
 QSize pixelsOf(Size window, double pixelsPerTick) {
@@ -110,8 +110,9 @@ QImage SlotPictures::windowPicture(PieceId slot, const PhotoFill& fill, double p
     if (copy.isNull()) {
         return m_standIn ? m_standIn(slot) : QImage();
     }
-    const Key key{photo->content, copy.cacheKey(), fill.crop, fill.whole,
-                  fill.from,      fill.to,         photo->tone, pixelsOf(fill.whole, pixelsPerTick)};
+    const Key key{
+        photo->content, copy.cacheKey(), fill.crop,   fill.whole,
+        fill.from,      fill.to,         photo->tone, pixelsOf(fill.whole, pixelsPerTick)};
     if (slot == m_moving) {
         return shareOf(moved(*photo, copy, key), key.from, key.to);
     }

@@ -56,8 +56,8 @@ void feed(CropWindow& window, PhotoService& service, const WantedPhoto& photo) {
         } else if (const QString fault = service.faultOf(content); !fault.isEmpty()) {
             window.setMissing(fault);
         } else if (service.stateOf(content) == PhotoState::Missing) {
-            window.setMissing(CropWindow::tr(
-                "The photo is not where it was. Its crop can still be changed."));
+            window.setMissing(
+                CropWindow::tr("The photo is not where it was. Its crop can still be changed."));
         }
     };
     const auto showSample = [&window, &service, photo] {
@@ -104,8 +104,9 @@ CropWindow* makeCropWindow(Session& session, PieceId slot, Scale scale, PhotoSer
         const PhotoId id = session.work().placements.at(slot).photo;
         feed(*window, *service, wanted(session.work().photos.at(id)));
     } else {
-        window->setMissing(CropWindow::tr("Photos cannot be read: a part of the program is "
-                                          "missing. The crop can still be changed."));
+        window->setMissing(
+            CropWindow::tr("Photos cannot be read: a part of the program is "
+                           "missing. The crop can still be changed."));
     }
     return window;
 }

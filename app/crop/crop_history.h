@@ -37,7 +37,9 @@ class CropHistory {
     QString redoLabel() const { return canRedo() ? m_steps[m_done].label : QString(); }
 
     // Everything that holds now, in order.
-    std::vector<Step> done() const { return {m_steps.begin(), m_steps.begin() + std::ptrdiff_t(m_done)}; }
+    std::vector<Step> done() const {
+        return {m_steps.begin(), m_steps.begin() + std::ptrdiff_t(m_done)};
+    }
 
   private:
     CropState m_start;

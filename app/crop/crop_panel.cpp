@@ -29,8 +29,8 @@ constexpr double zoomReach = 10;
 constexpr Length leastTrim = Length::inches(0, 1, 8);  // what a border leaves, see findFault()
 
 int positionOf(std::int32_t zoom) {
-    return static_cast<int>(std::lround(std::log(double(zoom) / Crop::one) / std::log(zoomReach) *
-                                        zoomSteps));
+    return static_cast<int>(
+        std::lround(std::log(double(zoom) / Crop::one) / std::log(zoomReach) * zoomSteps));
 }
 
 int zoomAt(int position) {

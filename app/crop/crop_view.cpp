@@ -96,9 +96,9 @@ QPoint CropView::finalOrigin() const {
     const auto origin = [](int room, int length, double shift) {
         const int middle = (room - length) / 2;
         // A print that is larger than the view never leaves it.
-        return length <= room ? middle
-                              : std::clamp(middle + static_cast<int>(std::lround(shift)),
-                                           room - length, 0);
+        return length <= room
+                   ? middle
+                   : std::clamp(middle + static_cast<int>(std::lround(shift)), room - length, 0);
     };
     return {origin(view.width(), m_final.width(), m_finalShift.x() * devicePixelRatioF()),
             origin(view.height(), m_final.height(), m_finalShift.y() * devicePixelRatioF())};
@@ -112,8 +112,7 @@ CropFrame CropView::frame() const {
 QPointF CropView::handleAt() const {
     const QRectF print = frame().print;
     const double radius = print.width() / 2 + handleGap;
-    const double turn =
-        signedMillidegrees(m_crop.straighten) / 1000.0 * std::numbers::pi / 180;
+    const double turn = signedMillidegrees(m_crop.straighten) / 1000.0 * std::numbers::pi / 180;
     return print.center() + QPointF(std::cos(turn), std::sin(turn)) * radius;
 }
 
@@ -132,8 +131,7 @@ int CropView::burst(Burst kind) {
 }
 
 void CropView::moveBy(Point paper) {
-    tell(dragged(m_crop, m_subject.upright, window(), paper), tr("Move photo"),
-         burst(Burst::Move));
+    tell(dragged(m_crop, m_subject.upright, window(), paper), tr("Move photo"), burst(Burst::Move));
 }
 
 void CropView::zoomBy(double factor) {

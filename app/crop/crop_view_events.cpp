@@ -96,28 +96,50 @@ bool CropView::takeKey(const QKeyEvent& event) {
     const Length step = large ? largeStep : smallStep;
     const int turn = large ? largeTurn : smallTurn;
     switch (event.key()) {
-        case Qt::Key_Left: moveBy({-step, {}}); return true;
-        case Qt::Key_Right: moveBy({step, {}}); return true;
-        case Qt::Key_Up: moveBy({{}, -step}); return true;
-        case Qt::Key_Down: moveBy({{}, step}); return true;
+        case Qt::Key_Left:
+            moveBy({-step, {}});
+            return true;
+        case Qt::Key_Right:
+            moveBy({step, {}});
+            return true;
+        case Qt::Key_Up:
+            moveBy({{}, -step});
+            return true;
+        case Qt::Key_Down:
+            moveBy({{}, step});
+            return true;
         case Qt::Key_Plus:
-        case Qt::Key_Equal: zoomBy(zoomPerNotch); return true;
-        case Qt::Key_Minus: zoomBy(1 / zoomPerNotch); return true;
-        case Qt::Key_BracketLeft: turnBy(-turn); return true;
-        case Qt::Key_BracketRight: turnBy(turn); return true;
-        case Qt::Key_BraceLeft: turnBy(-largeTurn); return true;
-        case Qt::Key_BraceRight: turnBy(largeTurn); return true;
-        case Qt::Key_Home: startAgain(); return true;
-        default: return false;
+        case Qt::Key_Equal:
+            zoomBy(zoomPerNotch);
+            return true;
+        case Qt::Key_Minus:
+            zoomBy(1 / zoomPerNotch);
+            return true;
+        case Qt::Key_BracketLeft:
+            turnBy(-turn);
+            return true;
+        case Qt::Key_BracketRight:
+            turnBy(turn);
+            return true;
+        case Qt::Key_BraceLeft:
+            turnBy(-largeTurn);
+            return true;
+        case Qt::Key_BraceRight:
+            turnBy(largeTurn);
+            return true;
+        case Qt::Key_Home:
+            startAgain();
+            return true;
+        default:
+            return false;
     }
 }
 
 void CropView::updateCursor(QPointF at) {
     const QPointF off = at - handleAt();
-    const bool isHandle =
-        m_drag == Drag::Handle || (m_drag == Drag::None && !isShowingFinal() &&
-                                   std::hypot(off.x(), off.y()) <= handleReach);
-    const Qt::CursorShape shape = isHandle                ? Qt::SizeVerCursor
+    const bool isHandle = m_drag == Drag::Handle || (m_drag == Drag::None && !isShowingFinal() &&
+                                                     std::hypot(off.x(), off.y()) <= handleReach);
+    const Qt::CursorShape shape = isHandle               ? Qt::SizeVerCursor
                                   : m_drag != Drag::None ? Qt::ClosedHandCursor
                                                          : Qt::OpenHandCursor;
     if (cursor().shape() != shape) {

@@ -165,9 +165,9 @@ void CropView::paintCaptions(QPainter& painter, const CropFrame& frame) const {
                 tr("%1 print").arg(sizeWords(m_subject.print)));
         return;
     }
-    caption(painter, rect(), {middle, frame.print.top() - 18},
-            tr("%1 print, trimmed to %2")
-                .arg(sizeWords(m_subject.print), sizeWords(m_subject.trim)));
+    caption(
+        painter, rect(), {middle, frame.print.top() - 18},
+        tr("%1 print, trimmed to %2").arg(sizeWords(m_subject.print), sizeWords(m_subject.trim)));
     caption(painter, rect(), {middle, frame.print.bottom() + 18},
             tr("Hatched: the paper trimmer takes this off"));
 }

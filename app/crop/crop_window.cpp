@@ -115,8 +115,8 @@ void CropWindow::addUndo() {
     m_undo = new QAction(tr("Undo"), this);
     m_redo = new QAction(tr("Redo"), this);
     m_undo->setShortcuts(QKeySequence::Undo);
-    m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z),
-                          QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    m_redo->setShortcuts(
+        {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     connect(m_undo, &QAction::triggered, this, [this] {
         m_view->cancelDrag();
         m_history.undo();
@@ -139,8 +139,8 @@ void CropWindow::connectView() {
             });
     connect(m_final, &FinalPixels::ready, this, [this](const QImage& print) {
         m_view->showFinal(print);
-        m_news->setText(tr("The print's own pixels at %1 ppi. Drag to look around.")
-                            .arg(m_task.ppi));
+        m_news->setText(
+            tr("The print's own pixels at %1 ppi. Drag to look around.").arg(m_task.ppi));
     });
     connect(m_final, &FinalPixels::failed, this, [this](const QString& sentence) {
         m_finalButton->setChecked(false);
@@ -201,8 +201,7 @@ void CropWindow::takeAngle(Angle angle, int gesture) {
 void CropWindow::takeBorder(Length border, int gesture) {
     CropState state = m_history.now();
     state.border = border;
-    state.crop =
-        settled(state.crop, m_task.subject.upright, windowSize(m_task.subject, border));
+    state.crop = settled(state.crop, m_task.subject.upright, windowSize(m_task.subject, border));
     take(state, tr("Change white border"), gesture);
 }
 
@@ -257,8 +256,9 @@ void CropWindow::changeWhatIsShown(bool on) {
 }
 
 void CropWindow::showHint() {
-    m_news->setText(tr("Drag the photo under the frame, turn the wheel to zoom, pull the round "
-                       "handle to straighten."));
+    m_news->setText(
+        tr("Drag the photo under the frame, turn the wheel to zoom, pull the round "
+           "handle to straighten."));
 }
 
 void CropWindow::makeFinal() {

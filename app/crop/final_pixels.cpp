@@ -32,10 +32,8 @@ void FinalPixels::cancel() {
 
 void FinalPixels::start() {
     m_stop = {};
-    m_watcher.setFuture(
-        QtConcurrent::run([make = std::exchange(m_next, nullptr), stop = m_stop.get_token()] {
-            return make(stop);
-        }));
+    m_watcher.setFuture(QtConcurrent::run(
+        [make = std::exchange(m_next, nullptr), stop = m_stop.get_token()] { return make(stop); }));
 }
 
 void FinalPixels::finished() {

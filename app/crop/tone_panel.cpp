@@ -38,8 +38,9 @@ TonePanel::TonePanel(QWidget* parent)
     column->setContentsMargins({});
     column->setSpacing(6);
     settle(m_evenOut);
-    m_evenOut->setToolTip(tr("Brightens and balances the photo a little, by itself. The photo's "
-                             "own file never changes."));
+    m_evenOut->setToolTip(
+        tr("Brightens and balances the photo a little, by itself. The photo's "
+           "own file never changes."));
     column->addWidget(m_evenOut);
     m_grid->setHorizontalSpacing(8);
     m_grid->setVerticalSpacing(2);
@@ -67,12 +68,11 @@ TonePanel::TonePanel(QWidget* parent)
     });
     connect(m_before, &QPushButton::pressed, this, [this] { emit beforeHeld(true); });
     connect(m_before, &QPushButton::released, this, [this] { emit beforeHeld(false); });
-    connect(m_reset, &QPushButton::clicked, this,
-            [this] { change({}, tr("Photo as it was"), 0); });
+    connect(m_reset, &QPushButton::clicked, this, [this] { change({}, tr("Photo as it was"), 0); });
     showTone();
 }
 
-void TonePanel::addRow(const QString& name, const QString& label, int least, int Tone::*part) {
+void TonePanel::addRow(const QString& name, const QString& label, int least, int Tone::* part) {
     Row row{part, label, new QLabel(name), new QSlider(Qt::Horizontal), new QLabel};
     row.slider->setRange(least, most);
     row.slider->setPageStep(10);

@@ -38,13 +38,13 @@ class TonePanel final : public QWidget {
 
   private:
     struct Row {
-        int Tone::*part;
+        int Tone::* part;
         QString label;  // of the undo step
         QLabel* name;
         QSlider* slider;
         QLabel* figure;
     };
-    void addRow(const QString& name, const QString& label, int least, int Tone::*part);
+    void addRow(const QString& name, const QString& label, int least, int Tone::* part);
     void slid(const Row& row, int value);
     void showTone();
     void change(const Tone& tone, const QString& label, int gesture);

@@ -43,8 +43,8 @@ PaperLook plainWhite() {
 
 // The colour that stands in for the picture where it cannot be shown.
 Colour meanOf(const QImage& picture) {
-    return colourOf(picture.scaled(1, 1, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
-                        .pixelColor(0, 0));
+    return colourOf(
+        picture.scaled(1, 1, Qt::IgnoreAspectRatio, Qt::SmoothTransformation).pixelColor(0, 0));
 }
 
 }  // namespace
@@ -154,11 +154,11 @@ QString PaperLookDialog::setPicture(const QString& path) {
             .arg(QFileInfo(path).fileName());
     }
     m_picture = picture;
-    const Length width = m_look && m_look->pictureWidth.isPositive() ? m_look->pictureWidth
-                                                                     : usualWidth;
-    m_look = PaperLook{meanOf(picture), path.toStdString(),
-                       contentKeyOf({bytes.constData(), static_cast<std::size_t>(bytes.size())}),
-                       width};
+    const Length width =
+        m_look && m_look->pictureWidth.isPositive() ? m_look->pictureWidth : usualWidth;
+    m_look =
+        PaperLook{meanOf(picture), path.toStdString(),
+                  contentKeyOf({bytes.constData(), static_cast<std::size_t>(bytes.size())}), width};
     showLook();
     return {};
 }
@@ -176,8 +176,8 @@ void PaperLookDialog::showLook() {
     sample.setDevicePixelRatio(devicePixelRatioF());
     sample.fill(colourOf(m_look.value_or(plainWhite()).colour));
     if (hasPicture && !m_picture.isNull()) {
-        const double scale = ratio(m_look->pictureWidth, sampleWidth) * sampleSize.width() /
-                             m_picture.width();
+        const double scale =
+            ratio(m_look->pictureWidth, sampleWidth) * sampleSize.width() / m_picture.width();
         QBrush brush(m_picture);
         brush.setTransform(QTransform::fromScale(scale, scale));
         QPainter painter(&sample);
@@ -185,11 +185,11 @@ void PaperLookDialog::showLook() {
         painter.fillRect(QRect({}, sampleSize), brush);
     }
     m_sample->setPixmap(sample);
-    m_name->setText(hasPicture ? tr("%1; 6 in of it are shown")
-                                     .arg(QFileInfo(QString::fromStdString(m_look->picture))
-                                              .fileName())
-                    : m_look   ? tr("A plain colour")
-                               : tr("No look yet: as in the sketch"));
+    m_name->setText(hasPicture
+                        ? tr("%1; 6 in of it are shown")
+                              .arg(QFileInfo(QString::fromStdString(m_look->picture)).fileName())
+                    : m_look ? tr("A plain colour")
+                             : tr("No look yet: as in the sketch"));
     m_width->setEnabled(hasPicture);
     m_width->setValue(hasPicture ? m_look->pictureWidth : usualWidth);
     m_noPicture->setEnabled(hasPicture);

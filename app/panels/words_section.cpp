@@ -64,8 +64,7 @@ void WordsSection::showPieces(Pieces pieces) {
     setRowShown(m_paper, !papers.empty());
     setRowShown(m_look, !papers.empty());
     if (!papers.empty()) {
-        m_look->showPaper(
-            commonOf(Pieces(papers), [](const Piece& piece) { return piece.paper; }));
+        m_look->showPaper(commonOf(Pieces(papers), [](const Piece& piece) { return piece.paper; }));
         showWords(m_paper, papers, &Piece::paper);
     }
     showWords(m_name, pieces, &Piece::name);

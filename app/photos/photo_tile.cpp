@@ -21,10 +21,14 @@ bool isClose(double a, double b) {
 
 QTransform quarterTurned(int quarterTurns, QSizeF upright) {
     switch (quarterTurns) {
-        case 1: return {0, 1, -1, 0, upright.height(), 0};
-        case 2: return {-1, 0, 0, -1, upright.width(), upright.height()};
-        case 3: return {0, -1, 1, 0, 0, upright.width()};
-        default: return {};
+        case 1:
+            return {0, 1, -1, 0, upright.height(), 0};
+        case 2:
+            return {-1, 0, 0, -1, upright.width(), upright.height()};
+        case 3:
+            return {0, -1, 1, 0, 0, upright.width()};
+        default:
+            return {};
     }
 }
 

@@ -32,8 +32,8 @@ class ExportPictures final : public PartPictures {
         const Photo& photo = m_making.work.photos.at(fill.photo);
         const Size window = fill.whole;
         const Length longer = std::max(window.width, window.height);
-        const int wish = static_cast<int>(
-            std::lround(static_cast<double>(longer.ticks()) * pixelsPerTick));
+        const int wish =
+            static_cast<int>(std::lround(static_cast<double>(longer.ticks()) * pixelsPerTick));
         const int side = std::clamp(wish, 1, largestWindow);
         // Of the whole photo as many pixels as make the window's.
         const double share = std::max(fill.shown.width, fill.shown.height);
@@ -102,8 +102,8 @@ int pixelsOf(Length length, int ppi) {
 
 Result<PageImage> pageImage(const Making& making, int ppi, std::stop_token stop) {
     if (ppi < 1 || ppi > mostPagePpi) {
-        return std::unexpected(Error{ErrorCode::OutOfRange,
-                                     "A picture of the page has 1 to 600 pixels an inch.", ""});
+        return std::unexpected(
+            Error{ErrorCode::OutOfRange, "A picture of the page has 1 to 600 pixels an inch.", ""});
     }
     const Size page = surface(making.sketch.page).size();
     const QSize size(std::max(1, pixelsOf(page.width, ppi)),
@@ -113,9 +113,9 @@ Result<PageImage> pageImage(const Making& making, int ppi, std::stop_token stop)
         picture = QImage(size, QImage::Format_RGB32);
     }
     if (picture.isNull()) {
-        return std::unexpected(
-            Error{ErrorCode::TooLarge,
-                  "The picture would be too large; choose fewer pixels an inch.", ""});
+        return std::unexpected(Error{ErrorCode::TooLarge,
+                                     "The picture would be too large; choose fewer pixels an inch.",
+                                     ""});
     }
     picture.fill(Qt::white);
     const double perTick = ppi / static_cast<double>(Length::ticksPerInch);

@@ -62,8 +62,9 @@ PageExportDialog::~PageExportDialog() {
 void PageExportDialog::build() {
     auto* column = new QVBoxLayout(this);
     column->setSpacing(10);
-    auto* what = new QLabel(tr("The finished page with its photos and papers, for looking at and "
-                               "sharing. To print the photos, use Prints."));
+    auto* what =
+        new QLabel(tr("The finished page with its photos and papers, for looking at and "
+                      "sharing. To print the photos, use Prints."));
     what->setWordWrap(true);
     column->addWidget(what);
     auto* section = new Section({});
@@ -128,19 +129,19 @@ void PageExportDialog::save() {
     m_path = path;
     m_stop = {};
     setWorking(true);
-    m_watcher.setFuture(QtConcurrent::run([making = m_making, ppi = ppi(), format = format(),
-                                           files = m_asks.files, path,
-                                           stop = m_stop.get_token()]() -> Saved {
-        const Result<PageImage> page = pageImage(making, ppi, stop);
-        if (!page) {
-            return {std::unexpected(page.error()), {}};
-        }
-        const auto bytes = pageFile(making, *page, format, ppi, making.sketch.name);
-        if (!bytes) {
-            return {std::unexpected(bytes.error()), {}};
-        }
-        return {files->replace(path.toStdString(), *bytes), page->missing};
-    }));
+    m_watcher.setFuture(
+        QtConcurrent::run([making = m_making, ppi = ppi(), format = format(), files = m_asks.files,
+                           path, stop = m_stop.get_token()]() -> Saved {
+            const Result<PageImage> page = pageImage(making, ppi, stop);
+            if (!page) {
+                return {std::unexpected(page.error()), {}};
+            }
+            const auto bytes = pageFile(making, *page, format, ppi, making.sketch.name);
+            if (!bytes) {
+                return {std::unexpected(bytes.error()), {}};
+            }
+            return {files->replace(path.toStdString(), *bytes), page->missing};
+        }));
 }
 
 void PageExportDialog::setWorking(bool working) {

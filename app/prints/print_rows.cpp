@@ -73,9 +73,9 @@ QString summaryOf(const std::vector<PrintRow>& rows, std::size_t freeSlots) {
                             : words(" %1 of them will not look sharp.").arg(coarse);
     }
     if (freeSlots > 0) {
-        text += freeSlots == 1 ? words(" 1 slot has no photo yet.")
-                               : words(" %1 slots have no photo yet.")
-                                     .arg(static_cast<qulonglong>(freeSlots));
+        text += freeSlots == 1
+                    ? words(" 1 slot has no photo yet.")
+                    : words(" %1 slots have no photo yet.").arg(static_cast<qulonglong>(freeSlots));
     }
     return text;
 }

@@ -8,20 +8,19 @@
 namespace matwright::app {
 
 PrintsAsks PrintsAsks::ofTheSystem() {
-    return {.folder =
-                [](QWidget* parent, const QString& title, const QString& begin) {
-                    return QFileDialog::getExistingDirectory(parent, title, begin);
-                },
-            .fileName =
-                [](QWidget* parent, const QString& title, const QString& suggested,
-                   const QString& filter) {
-                    return QFileDialog::getSaveFileName(parent, title, suggested, filter);
-                },
-            .show =
-                [](const QString& folder) {
-                    QDesktopServices::openUrl(QUrl::fromLocalFile(folder));
-                },
-            .files = std::make_shared<DiskFileStore>()};
+    return {
+        .folder =
+            [](QWidget* parent, const QString& title, const QString& begin) {
+                return QFileDialog::getExistingDirectory(parent, title, begin);
+            },
+        .fileName =
+            [](QWidget* parent, const QString& title, const QString& suggested,
+               const QString& filter) {
+                return QFileDialog::getSaveFileName(parent, title, suggested, filter);
+            },
+        .show =
+            [](const QString& folder) { QDesktopServices::openUrl(QUrl::fromLocalFile(folder)); },
+        .files = std::make_shared<DiskFileStore>()};
 }
 
 }  // namespace matwright::app

@@ -40,10 +40,9 @@ PrintsChoice choiceFrom(const QByteArray& bytes) {
     PrintsChoice choice;
     in >> read >> format >> ppi >> quality >> bleed >> choice.options.cutMarks >> choice.ganged >>
         choice.ownBorders >> border;
-    const bool isSound = in.status() == QDataStream::Ok && read == version &&
-                         isIn(format, 0, 3) && isIn(ppi, smallestPpi, largestPpi) &&
-                         isIn(quality, 1, 100) && isIn(bleed, 0, mostTicks) &&
-                         isIn(border, 0, mostTicks);
+    const bool isSound = in.status() == QDataStream::Ok && read == version && isIn(format, 0, 3) &&
+                         isIn(ppi, smallestPpi, largestPpi) && isIn(quality, 1, 100) &&
+                         isIn(bleed, 0, mostTicks) && isIn(border, 0, mostTicks);
     if (!isSound) {
         return {};
     }

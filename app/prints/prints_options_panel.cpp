@@ -52,8 +52,8 @@ PrintsOptionsPanel::PrintsOptionsPanel(const PrintsChoice& choice, Scale scale, 
 
 void PrintsOptionsPanel::addFile(Section& section) {
     auto* format = new QComboBox;
-    format->addItems({tr("JPEG, for any printer"), tr("PNG, without loss"), tr("TIFF, without loss"),
-                      tr("PDF of exact size")});
+    format->addItems({tr("JPEG, for any printer"), tr("PNG, without loss"),
+                      tr("TIFF, without loss"), tr("PDF of exact size")});
     format->setCurrentIndex(static_cast<int>(m_choice.options.format));
     format->setMinimumContentsLength(12);
     section.addRow(tr("&Kind"), format);
@@ -66,8 +66,9 @@ void PrintsOptionsPanel::addFile(Section& section) {
         density->addItem(tr("%1 ppi").arg(ppi), ppi);
     }
     density->setCurrentIndex(std::max(0, density->findData(m_choice.options.ppi)));
-    density->setToolTip(tr("Pixels an inch of the file. 300 is what photo printers and shops ask "
-                           "for."));
+    density->setToolTip(
+        tr("Pixels an inch of the file. 300 is what photo printers and shops ask "
+           "for."));
     section.addRow(tr("&Fineness"), density);
     connect(format, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_choice.options.format = static_cast<PrintFormat>(index);
@@ -102,8 +103,9 @@ void PrintsOptionsPanel::addPrint(Section& section, Scale scale) {
     bleed->setScale(scale);
     bleed->setRange({}, mostBleed);
     bleed->setValue(m_choice.options.bleed);
-    bleed->setToolTip(tr("Picture beyond the trim on every side, so that a cut that is a little "
-                         "off leaves no white edge."));
+    bleed->setToolTip(
+        tr("Picture beyond the trim on every side, so that a cut that is a little "
+           "off leaves no white edge."));
     section.addRow(tr("&Bleed"), bleed);
     connect(bleed, &LengthField::valueChanged, this, [this](Length length) {
         m_choice.options.bleed = length;

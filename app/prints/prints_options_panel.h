@@ -18,9 +18,9 @@ class Section;
 // How the prints come out, as a value.
 struct PrintsChoice {
     PrintOptions options;
-    bool ganged = false;         // two small prints on one sheet where they fill it
-    bool ownBorders = true;      // each photo's own white border, as it is cropped
-    Length border;               // else this one for all
+    bool ganged = false;     // two small prints on one sheet where they fill it
+    bool ownBorders = true;  // each photo's own white border, as it is cropped
+    Length border;           // else this one for all
     friend bool operator==(const PrintsChoice&, const PrintsChoice&) = default;
 };
 

@@ -112,8 +112,7 @@ PrintsRun::Made PrintsRun::make(const std::shared_ptr<const Job>& job, const Pri
         return {{}, shown + QStringLiteral(": ") + QString::fromStdString(bytes.error().text())};
     }
     for (int number = 1;; ++number) {
-        const std::string name =
-            numberedFileName(file.stem, number, suffixOf(plan.options.format));
+        const std::string name = numberedFileName(file.stem, number, suffixOf(plan.options.format));
         const Result<bool> created = job->files->create(job->folder / name, *bytes);
         if (!created) {
             return {{},

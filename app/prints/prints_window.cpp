@@ -193,9 +193,8 @@ void PrintsWindow::showPictures() {
         const std::string jpeg =
             m_service->smallPicture(making.work.photos.at(placement.photo), placement,
                                     windowOf(making.sketch.pieces.at(slot), placement.border));
-        const QPixmap picture = QPixmap::fromImage(
-            QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
-                             static_cast<int>(jpeg.size()), "JPG"));
+        const QPixmap picture = QPixmap::fromImage(QImage::fromData(
+            reinterpret_cast<const uchar*>(jpeg.data()), static_cast<int>(jpeg.size()), "JPG"));
         if (!picture.isNull()) {
             m_list->item(row, Picture)
                 ->setIcon(QIcon(picture.scaled(picturePlace * devicePixelRatioF(),

@@ -72,7 +72,8 @@ bool isUprightBox(const QPainterPath& outline, const LaidBox& at) {
 }
 
 // Most slots are upright boxes and their pictures were made for this very size: put down on whole
-// pixels, at most half a pixel off, many times faster than a texture. False where that would not do.
+// pixels, at most half a pixel off, many times faster than a texture. False where that would not
+// do.
 bool putDown(QPainter& painter, const QPainterPath& outline, const PhotoFill& fill,
              QImage& picture) {
     const QTransform toDevice = painter.worldTransform();

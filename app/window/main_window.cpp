@@ -173,8 +173,7 @@ void MainWindow::makeActions() {
         [this] { return QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName()); },
         this);
     m_canvas->showPhotos(m_photos->access(), [this](PieceId slot) {
-        const std::string jpeg =
-            m_work.document.keptPictures().find(m_work.session.making(), slot);
+        const std::string jpeg = m_work.document.keptPictures().find(m_work.session.making(), slot);
         return QImage::fromData(QByteArray::fromStdString(jpeg), "JPG");
     });
     m_library =
@@ -250,8 +249,8 @@ void MainWindow::addNextStepBar() {
     later->setToolButtonStyle(bar->toolButtonStyle());
     auto* prints = new NextStepButton(*m_prints->prints, QStringLiteral("photo"));
     auto* button = new NextStepButton(*m_fileActions->makeTemplate, QStringLiteral("template"));
-    for (QToolButton* one : {later, static_cast<QToolButton*>(prints),
-                             static_cast<QToolButton*>(button)}) {
+    for (QToolButton* one :
+         {later, static_cast<QToolButton*>(prints), static_cast<QToolButton*>(button)}) {
         one->setIconSize(bar->iconSize());
         one->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
         row->addWidget(one);

@@ -28,8 +28,9 @@ void NextStepLine::showStep() {
     } else if (std::ranges::none_of(sketch.pieces, isPhotoSlot)) {
         setText(tr("Now a photo slot: drag one from the tray onto the page."));
     } else if (!m_session.work().placements.empty()) {
-        setText(tr("Double-click a photo to move it inside its slot, Ctrl+K crops it large. When "
-                   "they are as you like them, Prints… makes the files."));
+        setText(
+            tr("Double-click a photo to move it inside its slot, Ctrl+K crops it large. When "
+               "they are as you like them, Prints… makes the files."));
     } else {
         setText(tr(
             "Add mats, papers and a title. When it all fits, Template… prints it true to size."));

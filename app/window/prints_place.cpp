@@ -18,20 +18,19 @@ PrintsPlace::PrintsPlace(Workplace workplace, PhotoAccess& access, Canvas& canva
     : QObject(window),
       crop(newAction(
           this,
-          {tr("&Crop…"),
-           tr("Large: choose what shows of the photo, straighten it, even it out"),
+          {tr("&Crop…"), tr("Large: choose what shows of the photo, straighten it, even it out"),
            QKeySequence(Qt::CTRL | Qt::Key_K), QString(), tr("Crop")},
           [this] { showCrop(); })),
-      moveInside(newAction(
-          this,
-          {tr("&Move photo inside the slot"),
-           tr("Drag the photo under its slot, on the page (or double-click the slot)"),
-           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K), QString(), QString()},
-          [this] {
-              if (const auto slot = slotWithPhoto()) {
-                  m_canvas.workOnPhoto(*slot);
-              }
-          })),
+      moveInside(
+          newAction(this,
+                    {tr("&Move photo inside the slot"),
+                     tr("Drag the photo under its slot, on the page (or double-click the slot)"),
+                     QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K), QString(), QString()},
+                    [this] {
+                        if (const auto slot = slotWithPhoto()) {
+                            m_canvas.workOnPhoto(*slot);
+                        }
+                    })),
       prints(newAction(
           this,
           {tr("&Prints…"), tr("Files of exactly the right size for a photo printer or a shop"),

@@ -43,9 +43,7 @@ class PhotoOnPageTest : public CanvasFixture {
     }
     ~PhotoOnPageTest() override { page().slotPictures().useService(nullptr); }
 
-    QColor colourAt(Point point) {
-        return page().grab().toImage().pixelColor(at(point).toPoint());
-    }
+    QColor colourAt(Point point) { return page().grab().toImage().pixelColor(at(point).toPoint()); }
     const Placement& placement() { return session.work().placements.at(slot); }
     void wheel(QPointF view, int notches) {
         QWheelEvent event(view, page().mapToGlobal(view), {}, {0, 120 * notches}, {}, {},

@@ -181,14 +181,16 @@ int main(int argc, char** argv) {
             ofFrame.push_back(measure(frame, [&](int i) { frame.shift(i); }));
             ofWhole.push_back(measure(whole, [&](int i) { whole.shift(i); }));
         }
-        std::printf("a step: %.3f ms; plain pixmap of the frame %.3f ms, of the whole view %.3f ms\n",
-                    median(ours), median(ofFrame), median(ofWhole));
+        std::printf(
+            "a step: %.3f ms; plain pixmap of the frame %.3f ms, of the whole view %.3f ms\n",
+            median(ours), median(ofFrame), median(ofWhole));
         againstWhole = median(ours) / median(ofWhole);
         return median(ours) / median(ofFrame);
     });
-    std::printf("dragging a photo of 48 megapixels: %.2fx a plain pixmap of the frame (bar %.2f), "
-                "%.2fx one of the whole view\n",
-                ratio, bar, againstWhole);
+    std::printf(
+        "dragging a photo of 48 megapixels: %.2fx a plain pixmap of the frame (bar %.2f), "
+        "%.2fx one of the whole view\n",
+        ratio, bar, againstWhole);
     const int rendered = view.tile().renders() - rendersBefore;
     std::printf("meanwhile decoded: %d, drawn anew: %d\n", copies - copiesBefore, rendered);
     delete window;

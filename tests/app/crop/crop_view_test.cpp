@@ -102,13 +102,12 @@ TEST_F(CropViewTest, WindowShowsThePartThatWindowInSays) {
     view().turnBy(4000);
     view().setLines(CropView::Lines::None);
     const QImage shown = view().grab().toImage();
-    const QTransform toPhoto =
-        photoToView(crop(), task().subject, {}, view().frame()).inverted();
+    const QTransform toPhoto = photoToView(crop(), task().subject, {}, view().frame()).inverted();
     const QRectF frame = view().frame().window;
     for (const QPointF share : {QPointF(0.1, 0.1), {0.5, 0.5}, {0.9, 0.2}, {0.3, 0.85}}) {
-        const QPoint at = (frame.topLeft() + QPointF(frame.width() * share.x(),
-                                                     frame.height() * share.y()))
-                              .toPoint();
+        const QPoint at =
+            (frame.topLeft() + QPointF(frame.width() * share.x(), frame.height() * share.y()))
+                .toPoint();
         const QPointF turned = toPhoto.map(QPointF(at) + QPointF(0.5, 0.5));
         // One quarter to the right: what was at the left is at the top.
         const QPointF upright(turned.y(), 3000 - turned.x());

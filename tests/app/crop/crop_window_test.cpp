@@ -5,10 +5,10 @@
 #include <QPushButton>
 
 #include "app/crop/final_pixels.h"
-#include "app/photos/rasters.h"
 #include "app/crop/tone_panel.h"
 #include "app/panels/angle_field.h"
 #include "app/panels/length_field.h"
+#include "app/photos/rasters.h"
 #include "tests/app/crop/crop_fixture.h"
 
 namespace matwright::app {

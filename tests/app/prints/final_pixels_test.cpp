@@ -40,8 +40,12 @@ TEST_F(FinalPixelsTest, At100PercentTheWindowShowsThePixelsOfTheFileWithinOneOf2
     placement.crop.straighten = Angle::millidegrees(2300);
     placement.crop = settled(placement.crop, {2400, 1800}, making.sketch.pieces.at(slot).size);
     Photo& photo = making.work.photos.at(placement.photo);
-    photo.tone = {.evenOut = true, .brightness = 12, .contrast = 20, .warmth = 15,
-                  .saturation = 25, .sharpen = 60};
+    photo.tone = {.evenOut = true,
+                  .brightness = 12,
+                  .contrast = 20,
+                  .warmth = 15,
+                  .saturation = 25,
+                  .sharpen = 60};
     Session session;
     session.reset(making);
     PhotoReader reader(QString::fromStdString(folder() / "cache"));
@@ -63,8 +67,8 @@ TEST_F(FinalPixelsTest, At100PercentTheWindowShowsThePixelsOfTheFileWithinOneOf2
         QByteArray::fromRawData(bytes->data(), static_cast<qsizetype>(bytes->size())), "PNG");
     ASSERT_EQ(file.size(), QSize(600, 450));
     // The bars of this window may cover a part of a large print; all of this one is in view.
-    const QImage shown = window->view().grab().toImage().copy(
-        QRect(window->view().finalOrigin(), file.size()));
+    const QImage shown =
+        window->view().grab().toImage().copy(QRect(window->view().finalOrigin(), file.size()));
     const int worst = worstDifference(shown, file);
     std::printf("at 100 %% against the PNG file: worst difference %d of 255\n", worst);
     EXPECT_LE(worst, 1);

@@ -11,8 +11,8 @@ namespace {
 class PageExportTest : public PrintsFixture {};
 
 TEST_F(PageExportTest, PageIsAsLargeAsItSaysAndShowsPhotosAndPapers) {
-    const PieceId slot = addSlot({Length::inches(2), Length::inches(2)},
-                                 {Length::inches(4), Length::inches(6)});
+    const PieceId slot =
+        addSlot({Length::inches(2), Length::inches(2)}, {Length::inches(4), Length::inches(6)});
     put(addPhoto(4, {900, 1200}), slot);
     Edit edit;
     edit.pieces[slot] = making.sketch.pieces.at(slot);
@@ -57,8 +57,8 @@ TEST_F(PageExportTest, PaperPictureHasItsWidthInTruth) {
 }
 
 TEST_F(PageExportTest, MissingPhotosAreNamedAndGrey) {
-    const PieceId slot = addSlot({Length::inches(2), Length::inches(2)},
-                                 {Length::inches(4), Length::inches(6)});
+    const PieceId slot =
+        addSlot({Length::inches(2), Length::inches(2)}, {Length::inches(4), Length::inches(6)});
     put(addPhoto(4, {900, 1200}), slot);
     making.work.photos.at(PhotoId{1}).path = "/nowhere/lost.jpg";
     const auto page = pageImage(making, 50);

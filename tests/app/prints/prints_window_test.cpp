@@ -29,8 +29,8 @@ class PrintsWindowTest : public PrintsFixture {
         answer = QString::fromStdString(folder() / "out");
     }
     void open() {
-        window = std::make_unique<PrintsWindow>(making, QString(), settings, nullptr, asks,
-                                                nullptr);
+        window =
+            std::make_unique<PrintsWindow>(making, QString(), settings, nullptr, asks, nullptr);
         window->show();
     }
     void waitUntilDone() {
