@@ -19,7 +19,7 @@ namespace matwright::sheets {
 class ExactCover {
   public:
     // More selections than this are not tried.
-    static constexpr std::size_t mostStates = 1'500'000;
+    static constexpr std::size_t mostStates = 4'500'000;
 
     // `mostWaste`: what the sheets that come into question have more than the pieces, in square
     // units; -1 where that is not known. No sheet can then have more waste than this.
@@ -33,6 +33,7 @@ class ExactCover {
     // Called again, it goes on: the table and the failed states are kept. The budget may only
     // become smaller, as far as mostWaste was meant for the first one.
     Outcome run(std::int64_t budget, std::uint64_t steps, Work& work);
+    bool isFilled() const { return !m_part.empty(); }
     // Of the last run that found something.
     const std::vector<FilledSheet>& filled() const { return m_filled; }
 

@@ -2,6 +2,7 @@
 #include "core/sheets/search/paper_search.h"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -38,9 +39,7 @@ void PaperSearch::begin(Work& work) {
         m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
         refreshCandidates();
     }
-    if (!m_proved && !ExactCover::isTooLarge(m_reduced)) {
-        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, mostWaste());
-    }
+    m_mayBeExact = !ExactCover::isTooLarge(m_reduced);
 }
 
 // Several orders of the sheets at hand: cheapest for their area first, and large ones first.
@@ -71,7 +70,7 @@ void PaperSearch::tryOrder(const std::vector<int>& sheets, Work& work) {
         for (const Guide guide : {Guide::LeastWaste, Guide::LeastWasteLarge}) {
             // The first plan does not wait for the clock: without it there is no plan at all.
             Work own(10'000'000, Work::Clock::time_point::max());
-            const TreeSearch::Task task{m_counts, sheets, guide, level, 1, 200'000};
+            const TreeSearch::Task task{m_counts, sheets, guide, level, 1, 200'000, true};
             TreeSearchResult result = m_tree.run(task, own);
             work.spend(own.spent());
             std::vector<FilledSheet> filled;
@@ -221,8 +220,8 @@ void PaperSearch::goOn(std::uint64_t steps, Work& work) {
         if (!m_candidates.empty()) {
             tryNext(work);
         }
-        if (m_exact && !done() && isComplete()) {
-            tryExactly(std::max<std::uint64_t>(work.spent() - before, 100'000), work);
+        if (m_mayBeExact && !done() && isComplete()) {
+            tryExactly(std::max<std::uint64_t>(3 * (work.spent() - before), 100'000), work);
         }
         if (work.spent() == before) {
             return;
@@ -231,6 +230,12 @@ void PaperSearch::goOn(std::uint64_t steps, Work& work) {
 }
 
 void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
+    // The less waste there may be, the smaller the table: a half-filled one is begun anew.
+    const std::int64_t waste = mostWaste();
+    if (!m_exact || (!m_exact->isFilled() && waste >= 0 && waste < m_exactWaste)) {
+        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, waste);
+        m_exactWaste = waste < 0 ? std::numeric_limits<std::int64_t>::max() : waste;
+    }
     switch (m_exact->run(cost() - 1, steps, work)) {
         case ExactCover::Outcome::Found:
             take(m_exact->filled(), std::vector<int>(m_counts.size(), 0));

@@ -59,6 +59,8 @@ class PaperSearch {
     std::unique_ptr<LoadoutCover> m_cover;
     std::unique_ptr<SheetPacker> m_packer;
     std::unique_ptr<ExactCover> m_exact;
+    std::int64_t m_exactWaste = 0;
+    bool m_mayBeExact = false;
     TreeSearch m_tree;
     std::vector<FilledSheet> m_filled;
     std::vector<int> m_missing;

@@ -70,7 +70,7 @@ bool PoolSearch::run(std::uint64_t moves, Work& work) {
     for (std::uint64_t move = 0; move < moves && !m_pool.empty() && work.spend(); ++move) {
         // From warm to cold, again and again.
         const double age = static_cast<double>(move % cycle) / cycle;
-        const double heat = m_meanWorth * 0.4 * std::pow(0.05, age);
+        const double heat = m_meanWorth * 0.2 * std::pow(0.05, age);
         if (move % 4 == 3) {
             swapSheets(heat, work);
         } else {

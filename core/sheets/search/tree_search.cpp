@@ -179,7 +179,7 @@ double TreeSearch::guideOf(const Node& node) const {
 }
 
 void TreeSearch::consider(const Node& child) {
-    if (m_total - child.packed > m_before.back() - frontier(child)) {
+    if (!m_task->mayLeave && m_total - child.packed > m_before.back() - frontier(child)) {
         return;
     }
     const double guide = guideOf(child);

@@ -42,6 +42,7 @@ class TreeSearch {
         bool stripsLevel = false;     // the first cuts go level instead of upright
         std::size_t queue = 1;
         std::size_t maxNodes = 200'000;
+        bool mayLeave = false;  // pieces may be left over; else plans that must are dropped
     };
     // Deterministic for the task, unless the work ends first; then what there is by then.
     TreeSearchResult run(const Task& task, Work& work);

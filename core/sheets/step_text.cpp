@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include <vector>
+
+#include <fmt/format.h>
+
+#include "core/sheets/cut_steps.h"
+
+namespace matwright {
+
+namespace {
+
+std::string nameOf(int index, const SheetPlan& sheet) {
+    if (index == 0) {
+        return "the sheet";
+    }
+    const CutPart& part = sheet.parts[static_cast<std::size_t>(index)];
+    switch (part.use) {
+        case CutPart::Use::Piece:
+            return fmt::format("piece {}", part.piece + 1);
+        case CutPart::Use::Leftover:
+            return "a leftover";
+        case CutPart::Use::Cut:
+            break;
+    }
+    return fmt::format("part {}", index + 1);
+}
+
+std::string settingText(const CutStep& step, Scale scale) {
+    const std::string figure = lengthText(step.setting, scale);
+    if (step.roundedBy().isZero()) {
+        return figure;
+    }
+    return fmt::format("{} ({} too {})", figure, exactText(abs(step.roundedBy())),
+                       step.roundedBy().isPositive() ? "long" : "short");
+}
+
+}  // namespace
+
+std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale) {
+    std::string text = step.turn ? "Turn. " : "";
+    text += step.set ? fmt::format("Set the trimmer to {}, cut ", settingText(step, scale))
+                     : fmt::format("At the same setting cut ");
+    text += nameOf(step.part, sheet) + ": ";
+    std::vector<std::string> gives;
+    for (const int part : {step.first, step.second}) {
+        if (part >= 0) {
+            gives.push_back(nameOf(part, sheet));
+        }
+    }
+    return text + fmt::format("{}.", fmt::join(gives, " and "));
+}
+
+}  // namespace matwright

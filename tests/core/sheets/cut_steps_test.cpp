@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/cut_steps.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/sheets/cut_planner.h"
+#include "tests/core/sheets/random_job.h"
+
+namespace matwright::test {
+namespace {
+
+constexpr Scale scale = Scale::SixteenthInch;
+
+CutPlan planOf(const CutJob& job) {
+    return planCuts(job, {200'000, std::chrono::hours(1)}).value().plan;
+}
+
+// The sizes of all pieces on the table after the steps, by the piece they are said to be.
+std::vector<std::pair<int, Size>> piecesCut(const CutPlan& plan, const CutJob& job) {
+    std::vector<std::pair<int, Size>> cut;
+    for (const SheetSteps& steps : stepsOf(plan, scale)) {
+        const SheetPlan& sheet = plan.sheets[static_cast<std::size_t>(steps.sheet)];
+        const Size size = job.sheets[static_cast<std::size_t>(sheet.sheet)].size;
+        const auto off = carriedOut(steps, size, job.rules.kerf, SettingUsed::Exact);
+        EXPECT_TRUE(off) << off.error().text();
+        for (const CutOff& part : off.value_or(std::vector<CutOff>{})) {
+            const CutPart& planned = sheet.parts[static_cast<std::size_t>(part.part)];
+            if (planned.use == CutPart::Use::Piece) {
+                cut.emplace_back(planned.piece, planned.turned ? part.size.turned() : part.size);
+            }
+        }
+    }
+    return cut;
+}
+
+TEST(CutSteps, CarriedOutGiveExactlyThePieces) {
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        RandomJobOptions options;
+        options.kinds = 3 + static_cast<int>(seed % 8);
+        options.margins = seed % 3 == 0;
+        options.kerf = seed % 2 == 0 ? Length() : Length::inches(0, 1, 32);
+        const CutJob job = randomJob(seed, options);
+        const CutPlan plan = planOf(job);
+        std::vector<int> counts(job.pieces.size(), 0);
+        for (const auto& [piece, size] : piecesCut(plan, job)) {
+            ++counts[static_cast<std::size_t>(piece)];
+            EXPECT_EQ(size, job.pieces[static_cast<std::size_t>(piece)].size) << "seed " << seed;
+        }
+        for (std::size_t i = 0; i < counts.size(); ++i) {
+            EXPECT_EQ(counts[i] + plan.uncut[i], job.pieces[i].count) << "seed " << seed;
+        }
+    }
+}
+
+TEST(CutSteps, OneSettingServesManyCuts) {
+    CutJob job;
+    job.pieces = {{inchSize(4, 3), 12, false, 0}};
+    job.sheets = {{inchSize(12, 12), std::nullopt, 1, {}, 0}};
+    const auto steps = stepsOf(planOf(job), scale);
+    ASSERT_EQ(steps.size(), 1U);
+    const auto count = [&](bool CutStep::*what) {
+        return std::ranges::count(steps[0].steps, true, what);
+    };
+    EXPECT_EQ(steps[0].steps.size(), 11U);
+    EXPECT_LE(count(&CutStep::set), 4);
+    EXPECT_LE(count(&CutStep::turn), 2);
+}
+
+TEST(CutSteps, SayWhatIsNotOnTheScale) {
+    CutJob job;
+    job.pieces = {{{Length::inches(3, 9, 32), Length::inches(12)}, 1, false, 0}};
+    job.sheets = {{inchSize(12, 12), std::nullopt, 1, {}, 0}};
+    const CutPlan plan = planOf(job);
+    const auto steps = stepsOf(plan, scale);
+    ASSERT_EQ(steps[0].steps.size(), 1U);
+    const CutStep& step = steps[0].steps[0];
+    EXPECT_EQ(step.setting, Length::inches(3, 9, 32));
+    EXPECT_EQ(step.shown, Length::inches(3, 5, 16));
+    EXPECT_EQ(step.roundedBy(), Length::inches(0, 1, 32));
+    EXPECT_EQ(stepText(step, plan.sheets[0], scale),
+              "Set the trimmer to \u22483 5/16 in (1/32 in too long), cut the sheet: piece 1 and a "
+              "leftover.");
+    EXPECT_EQ(stepText(step, plan.sheets[0], Scale::ThirtySecondInch).find("\u2248"),
+              std::string::npos);
+    const auto shown = carriedOut(steps[0], inchSize(12, 12), Length(), SettingUsed::Shown);
+    ASSERT_TRUE(shown);
+    EXPECT_EQ((*shown)[0].size.width, Length::inches(3, 5, 16));
+}
+
+TEST(CutSteps, TellTurnsAndRepeatedSettings) {
+    const SheetPlan sheet{0, {{}, {}, {}}};
+    CutStep step{0, 1, 2, CutDirection::Level, Length::inches(4, 1, 4), Length::inches(4, 1, 4),
+                 true, true};
+    EXPECT_EQ(stepText(step, sheet, scale),
+              "Turn. Set the trimmer to 4 1/4 in, cut the sheet: a leftover and a leftover.");
+    step.set = step.turn = false;
+    step.second = -1;
+    EXPECT_EQ(stepText(step, sheet, scale), "At the same setting cut the sheet: a leftover.");
+}
+
+TEST(CutSteps, TheSimulationRefusesWhatHandsCannotDo) {
+    const auto run = [](CutStep step) {
+        return carriedOut({0, {step}}, inchSize(10, 10), Length::inches(1), SettingUsed::Exact);
+    };
+    const CutStep good{0, 1, 2, CutDirection::Upright, Length::inches(4), Length::inches(4)};
+    ASSERT_TRUE(run(good));
+    EXPECT_EQ((*run(good))[1].size, inchSize(5, 10));
+    CutStep bad = good;
+    bad.part = 3;
+    EXPECT_FALSE(run(bad));
+    bad = good;
+    bad.setting = Length::inches(10);
+    EXPECT_FALSE(run(bad));
+    bad = good;
+    bad.setting = Length::inches(9);  // the blade takes the rest, so there is no second part
+    EXPECT_FALSE(run(bad));
+    bad.second = -1;
+    EXPECT_TRUE(run(bad));
+    bad = good;
+    bad.second = 1;
+    EXPECT_FALSE(run(bad));
+}
+
+}  // namespace
+}  // namespace matwright::test
