@@ -79,8 +79,8 @@ std::vector<std::string> wordsOf(const Print& print, const Photo& photo, bool is
     const double loss = lossOf(print.crop, photo.upright, print.window);
     return {
         print.name,
-        fmt::format("print {}, trim {}", sizeText(print.paper, scale),
-                    sizeText(print.trim.size(), scale)),
+        "print " + sizeText(print.paper, scale),
+        print.trim.size() == print.paper ? "" : "cut to " + sizeText(print.trim.size(), scale),
         std::filesystem::path(photo.path).filename().string(),
         isThere ? ppiText(ppi) : "The photo is out of reach.",
         fmt::format("{:.0f} % of the photo is cut off", 100 * loss),
