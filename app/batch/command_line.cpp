@@ -12,6 +12,7 @@
 #include "app/batch/help.h"
 #include "app/batch/library_options.h"
 #include "app/batch/new_sketch_options.h"
+#include "app/batch/photo_options.h"
 
 namespace matwright::app {
 
@@ -76,7 +77,7 @@ struct CommandLine {
 
     BatchPorts& ports;
     CLI::App app{
-        "Turns sketches of scrapbook pages into templates, cut lines, lists and pictures."};
+        "Turns sketches of scrapbook pages into templates, cut lines, lists, pictures and prints."};
     TemplateCommand templateCommand;
     FileCommand cutLines;
     PictureCommand picture;
@@ -84,6 +85,7 @@ struct CommandLine {
     ListCommand check;
     ListCommand pieces;
     LibraryCommandLines library;
+    PhotoCommandLines photos;
     std::function<int()> chosen;
 
   private:
@@ -110,6 +112,7 @@ CommandLine::CommandLine(BatchPorts& givenPorts) : ports(givenPorts) {
     };
     addNewSketchCommands(app, newSketches, ports, addTo);
     addLists();
+    addPhotoCommands(app, photos, ports, addTo);
     addLibraryCommands(app, library, ports, addTo);
 }
 

@@ -11,6 +11,7 @@ Examples:
   matwright-batch pieces page.sketch.svg
   matwright-batch check page.sketch.svg && echo "Ready to cut"
   matwright-batch carry-over page.sketch.svg --to a4 -o page-a4.sketch.svg
+  matwright-batch prints holiday.page.svg -o prints --ganged
   matwright-batch library search beach --photos 3
 Each command tells more with --help.
 
@@ -18,7 +19,7 @@ Results go to standard output, complaints to standard error. Exit codes:
   0  done
   1  check found something to mend; a search found no sketch
   2  the command line cannot be followed
-  3  a sketch file or the library cannot be read
+  3  a sketch file, a page, a photo or the library cannot be read
   4  the result could not be made or written)";
 
 inline constexpr const char* templateExamples = R"(
@@ -69,6 +70,45 @@ Examples:
   matwright-batch turn page.sketch.svg --turn clockwise -o lying.sketch.svg
 A quarter turn swaps the sides of the page and of the prints; double pages have none.
 A file that is there already is never written over.)";
+
+inline constexpr const char* photosExamples = R"(
+Examples:
+  matwright-batch photos ~/Pictures/beach/*.jpg
+  matwright-batch photos gulls.heic --json
+Nothing is ever written to a photo. The largest print is the largest of the catalogue that the photo
+fills at 300 pixels an inch, cropped to its ratio.
+Exit code 0: all were read. 3: one or more cannot be read; the others are told.)";
+
+inline constexpr const char* pageExamples = R"(
+Example:
+  matwright-batch page holiday.json -o holiday.page.svg
+The listing says which photos go into which slots of a sketch:
+  {
+    "sketch": "holiday.sketch.svg",
+    "fill": true,
+    "photos": [
+      {"photo": "beach.jpg", "slot": 2, "centre": [0.5, 0.4], "zoom": 1.2, "focal": true},
+      {"photo": "gulls.jpg", "slot": "Sky", "straighten": -1.5, "border": "1/8"},
+      {"photo": "pier.jpg", "turn": 90, "evenOut": true, "wish": "4x6", "favourite": true}
+    ]
+  }
+Paths count from the listing's folder. "slot" is a number that "pieces" shows, or a slot's name; a
+photo without one goes into the tray, and with "fill" free slots get photos from there. "centre" is
+the middle of what shows (0 to 1 from the left and from the top), "zoom" 1 to 50, "straighten" -45 to
+45 degrees clockwise, "turn" 90, 180 or 270 degrees, "border" a white border, "evenOut" brightens and
+balances. A page that is there already is written over.)";
+
+inline constexpr const char* printsExamples = R"(
+Examples:
+  matwright-batch prints holiday.page.svg -o prints
+  Two 3x4 on one 4x6, as PDF pages of exactly that size:
+    matwright-batch prints holiday.page.svg -o prints --ganged --format pdf
+  To be cut by hand, with picture beyond the cut:
+    matwright-batch prints holiday.page.svg -o prints --bleed 1/8 --cut-marks
+Every file has an sRGB profile and its density, so that it prints in its own size at 100 %. The
+capture date is kept; place and serial numbers are left out unless asked for.
+The table tells how sharp each print comes out and how much of its photo is cut off.
+Exit code 0: all were made. 3: the page or a photo cannot be read. 4: a file could not be written.)";
 
 inline constexpr const char* libraryImportExamples = R"(
 Examples:

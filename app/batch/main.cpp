@@ -4,7 +4,9 @@
 #include <memory>
 
 #include "app/batch/command_line.h"
+#include "app/batch/photo_part.h"
 #include "app/folders/personal_folders.h"
+#include "app/parts/parts.h"
 
 namespace {
 
@@ -14,6 +16,19 @@ void quieten(QtMsgType type, const QMessageLogContext& context, const QString& m
         std::cerr << "matwright-batch: " << qFormatLogMessage(type, context, message).toStdString()
                   << '\n';
     }
+}
+
+matwright::Result<matwright::app::PhotoCommands*> openPhotoCommands() {
+    using namespace matwright::app;
+    // There is no QCoreApplication yet to ask for the program's folder.
+    std::error_code unknown;
+    const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", unknown);
+    const QString folder = partsFolderOf(QString::fromStdString(program.parent_path().string()));
+    const auto part = openPart<PhotoPart>(folder, QStringLiteral("photos"));
+    if (!part) {
+        return std::unexpected(part.error());
+    }
+    return &(*part)->commands();
 }
 
 }  // namespace
@@ -34,7 +49,8 @@ int main(int argc, char** argv) {
                                          }
                                      },
                                      matwright::app::personalLibraryFolder(),
-                                     matwright::app::personalCacheFolder()};
+                                     matwright::app::personalCacheFolder(),
+                                     openPhotoCommands};
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const int code = matwright::app::runBatch(arguments, ports);
     if (!std::cout.flush()) {

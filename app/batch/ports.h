@@ -19,6 +19,8 @@ enum ExitCode {
     CouldNotWrite = 4,  // the result could not be made or written
 };
 
+class PhotoCommands;  // photo_commands.h
+
 // The world around a command; a test gives its own.
 struct BatchPorts {
     FileStore& files;
@@ -28,6 +30,8 @@ struct BatchPorts {
     // Of a person who names no other: the library, and where its index is kept.
     std::filesystem::path libraryFolder;
     std::filesystem::path cacheFolder;
+    // The commands that read photos, from their part; opened when one of them is called.
+    std::function<Result<PhotoCommands*>()> photoCommands = {};
 };
 
 // One sentence on `err`; `where` may be empty and is shown printable.

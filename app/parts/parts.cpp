@@ -25,8 +25,12 @@ Error partError(ErrorCode code, const char* what, const QString& path) {
 }  // namespace
 
 QString standardPartsFolder() {
-    return QDir::cleanPath(QDir(QCoreApplication::applicationDirPath())
-                               .filePath(QStringLiteral(MATWRIGHT_PARTS_FROM_PROGRAM)));
+    return partsFolderOf(QCoreApplication::applicationDirPath());
+}
+
+QString partsFolderOf(const QString& programFolder) {
+    return QDir::cleanPath(
+        QDir(programFolder).filePath(QStringLiteral(MATWRIGHT_PARTS_FROM_PROGRAM)));
 }
 
 Result<QObject*> openPart(const QString& folder, const QString& name) {

@@ -14,6 +14,8 @@ namespace matwright::app {
 
 // Where this program's parts are: lib/matwright beside its bin folder, in a build as installed.
 QString standardPartsFolder();
+// The same seen from a program's folder; for programs without a QCoreApplication.
+QString partsFolderOf(const QString& programFolder);
 
 // The object of the part called `name` ("template"), owned by the program.
 // Errors: NotFound where the folder has no such part; NewerVersion where it belongs to another

@@ -18,7 +18,7 @@ using vips::VImage;
 
 // How large the picture is wanted, before it is turned.
 struct Wanted {
-    PixelSize size;
+    PixelSize size;  // none: as the decoder gives it
     int shrink = 1;  // left to the decoder
 };
 
@@ -29,10 +29,6 @@ int roundedShare(int length, int part, int whole) {
 
 bool canShrink(PhotoFormat format) {
     return format == PhotoFormat::Jpeg || format == PhotoFormat::WebP;
-}
-
-int shrunk(int length, int shrink) {
-    return (length + shrink - 1) / shrink;
 }
 
 // The decoder shrinks as far as half as many pixels again as wanted are left each way, so that
@@ -50,11 +46,6 @@ Wanted wantedOf(const PhotoWeight& weight, int longSide) {
     return {{roundedShare(stored.width, longSide, longStored),
              roundedShare(stored.height, longSide, longStored)},
             shrink};
-}
-
-Wanted shrunkBy(const PhotoWeight& weight, int shrink) {
-    const int factor = canShrink(weight.format) ? shrink : 1;
-    return {{shrunk(weight.stored.width, factor), shrunk(weight.stored.height, factor)}, factor};
 }
 
 VImage resized(const VImage& image, PixelSize size) {
@@ -115,7 +106,9 @@ Result<Raster> decoded(const std::filesystem::path& path, Wish wish, const std::
         return std::unexpected(photo.error());
     }
     const Wanted wanted = wish(photo->weight);
-    if (auto error = findTooLarge(photo->weight, wanted.size, path)) {
+    const bool isSized = wanted.size.isPositive();
+    if (auto error =
+            findTooLarge(photo->weight, isSized ? wanted.size : photo->weight.stored, path)) {
         return std::unexpected(*std::move(error));
     }
     if (wanted.shrink > 1) {
@@ -124,7 +117,7 @@ Result<Raster> decoded(const std::filesystem::path& path, Wish wish, const std::
             return std::unexpected(photo.error());
         }
     }
-    return poured(*file, *photo, wanted.size, stop);
+    return poured(*file, *photo, isSized ? wanted.size : photo->weight.stored, stop);
 }
 
 }  // namespace
@@ -137,7 +130,11 @@ Result<Raster> decodePhoto(const std::filesystem::path& file, int longSide, std:
 Result<VipsHandle> openUpright(const std::filesystem::path& file, int shrinkHint,
                                std::stop_token stop) {
     auto raster = decoded(
-        file, [&](const PhotoWeight& weight) { return shrunkBy(weight, shrinkHint); }, stop);
+        file,
+        [&](const PhotoWeight& weight) {
+            return Wanted{{}, canShrink(weight.format) ? shrinkHint : 1};
+        },
+        stop);
     if (!raster) {
         return std::unexpected(raster.error());
     }

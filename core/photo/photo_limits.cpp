@@ -31,7 +31,7 @@ std::int64_t decoderBytes(const PhotoWeight& weight) {
         case PhotoFormat::WebP:
             return 8 * weight.stored.count();
         case PhotoFormat::Heic:
-            return (weight.bytesABand > 1 ? 12 : 8) * weight.stored.count();
+            return (weight.bytesABand > 1 ? 16 : 9) * weight.stored.count();
     }
     return 0;
 }

@@ -28,7 +28,7 @@ struct PhotoWeight {
 //   PNG    0; in passes all it holds
 //   TIFF   all it holds (a file may be one single strip)
 //   WebP   8 bytes
-//   HEIC   8 bytes; 12 above 8 bits
+//   HEIC   9 bytes; 16 above 8 bits
 // as measured with the decoders of Debian 12 (tests/checks/photo_hostile prints it).
 std::int64_t decoderBytes(const PhotoWeight& weight);
 

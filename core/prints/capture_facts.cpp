@@ -15,9 +15,8 @@ namespace matwright {
 
 namespace {
 
-constexpr std::array<std::string_view, 2> serialNumbers{
-    "exif-ifd2-BodySerialNumber",
-                                                           "exif-ifd2-LensSerialNumber"};
+constexpr std::array<std::string_view, 2> serialNumbers{"exif-ifd2-BodySerialNumber",
+                                                        "exif-ifd2-LensSerialNumber"};
 
 bool isPlace(std::string_view field) {
     return (field.starts_with("exif-ifd3-GPS") && field != "exif-ifd3-GPSProcessingMethod") ||

@@ -57,16 +57,16 @@ void drawCutMarks(Raster& paper, const PixelRect& trim, const PixelRect& picture
                             std::max(trim.bottom, picture.bottom)};
     // The pixel just outside the trim, so that the cut leaves no line on the print.
     for (const int x : {trim.left - 1, trim.right}) {
-        for (const MarkRun run : {before(covered.top, measures),
-                                  after(covered.bottom, paper.size.height, measures)}) {
+        for (const MarkRun run :
+             {before(covered.top, measures), after(covered.bottom, paper.size.height, measures)}) {
             for (int y = run.first; y < run.last; ++y) {
                 darken(paper, x, y);
             }
         }
     }
     for (const int y : {trim.top - 1, trim.bottom}) {
-        for (const MarkRun run : {before(covered.left, measures),
-                                  after(covered.right, paper.size.width, measures)}) {
+        for (const MarkRun run :
+             {before(covered.left, measures), after(covered.right, paper.size.width, measures)}) {
             for (int x = run.first; x < run.last; ++x) {
                 darken(paper, x, y);
             }

@@ -8,8 +8,7 @@
 
 namespace matwright {
 
-void onAllCores(std::size_t count, const std::function<void(std::size_t)>& work,
-                unsigned workers) {
+void onAllCores(std::size_t count, const std::function<void(std::size_t)>& work, unsigned workers) {
     const std::size_t wanted =
         workers > 0 ? workers : std::max(1U, std::thread::hardware_concurrency());
     std::atomic<std::size_t> next = 0;

@@ -31,10 +31,10 @@ Reach reachOf(const PhotoView& view, const CropWindow& window) {
     const double part = view.to - view.from;
     const double perPixelAcross = window.width * part / view.shown.size().width;
     const double perPixelDown = window.height / view.shown.size().height;
-    return {window.width * (view.from - 0.5) -
-                (view.shown.left - view.picture.left) * perPixelAcross,
-            -window.height / 2 - (view.shown.top - view.picture.top) * perPixelDown,
-            view.picture.size().width * perPixelAcross, view.picture.size().height * perPixelDown};
+    return {
+        window.width * (view.from - 0.5) - (view.shown.left - view.picture.left) * perPixelAcross,
+        -window.height / 2 - (view.shown.top - view.picture.top) * perPixelDown,
+        view.picture.size().width * perPixelAcross, view.picture.size().height * perPixelDown};
 }
 
 // One photo on its way to pixels.
@@ -79,10 +79,10 @@ PixelPart around(const CropWindow& window, const Reach& reach) {
 PixelPart wholePixels(const PixelPart& part, const VImage& picture) {
     const double left = std::clamp(std::floor(part.left), 0.0, picture.width() - 1.0);
     const double top = std::clamp(std::floor(part.top), 0.0, picture.height() - 1.0);
-    const double right = std::clamp<double>(std::ceil(part.left + part.width), left + 1,
-                                            picture.width());
-    const double bottom = std::clamp<double>(std::ceil(part.top + part.height), top + 1,
-                                             picture.height());
+    const double right =
+        std::clamp<double>(std::ceil(part.left + part.width), left + 1, picture.width());
+    const double bottom =
+        std::clamp<double>(std::ceil(part.top + part.height), top + 1, picture.height());
     return {left, top, right - left, bottom - top};
 }
 
@@ -93,12 +93,11 @@ VImage straightenedPixels(const Work& work, const VImage& picture) {
     const PixelPart part = wholePixels(
         smallerBy(storedPart(work.way, around(work.window, work.reach), work.stored), work.shrink),
         picture);
-    const VImage kept =
-        turned(work.way, picture
-                             .extract_area(static_cast<int>(part.left), static_cast<int>(part.top),
-                                           static_cast<int>(part.width),
-                                           static_cast<int>(part.height))
-                             .copy_memory());
+    const VImage kept = turned(
+        work.way, picture
+                      .extract_area(static_cast<int>(part.left), static_cast<int>(part.top),
+                                    static_cast<int>(part.width), static_cast<int>(part.height))
+                      .copy_memory());
     const PixelPart place = shownPart(work.way, part, decoded);
     const double across = work.reach.width / work.shrink;
     const double down = work.reach.height / work.shrink;
@@ -111,16 +110,16 @@ VImage straightenedPixels(const Work& work, const VImage& picture) {
     const std::vector<int> area{-room, -room,
                                 static_cast<int>(std::ceil(across * zoomX - 1e-6)) + 2 * room,
                                 static_cast<int>(std::ceil(down * zoomY - 1e-6)) + 2 * room};
-    const VImage level = kept.affine(
-        {zoomX * c, -zoomX * s, zoomY * s, zoomY * c},
-        VImage::option()
-            ->set("interpolate", vips::VInterpolate::new_from_name("bicubic"))
-            ->set("oarea", area)
-            ->set("idx", 0.5 - work.window.centreX / work.shrink + place.left)
-            ->set("idy", 0.5 - work.window.centreY / work.shrink + place.top)
-            ->set("odx", -work.reach.left / work.shrink * zoomX - 0.5)
-            ->set("ody", -work.reach.top / work.shrink * zoomY - 0.5)
-            ->set("extend", VIPS_EXTEND_COPY));
+    const VImage level =
+        kept.affine({zoomX * c, -zoomX * s, zoomY * s, zoomY * c},
+                    VImage::option()
+                        ->set("interpolate", vips::VInterpolate::new_from_name("bicubic"))
+                        ->set("oarea", area)
+                        ->set("idx", 0.5 - work.window.centreX / work.shrink + place.left)
+                        ->set("idy", 0.5 - work.window.centreY / work.shrink + place.top)
+                        ->set("odx", -work.reach.left / work.shrink * zoomX - 0.5)
+                        ->set("ody", -work.reach.top / work.shrink * zoomY - 0.5)
+                        ->set("extend", VIPS_EXTEND_COPY));
     return shrinks ? resampled(level, {double(room), across, work.pixels.width},
                                {double(room), down, work.pixels.height})
                    : level;
@@ -172,8 +171,8 @@ Result<Raster> photoPixels(const std::filesystem::path& path, const PhotoView& v
         return std::unexpected(photo.error());
     }
     Work work = workOf(*photo, view);
-    const int shrink = decoderShrink(std::min(work.reach.width / work.pixels.width,
-                                              work.reach.height / work.pixels.height));
+    const int shrink = decoderShrink(
+        std::min(work.reach.width / work.pixels.width, work.reach.height / work.pixels.height));
     if (shrink > 1) {
         photo = loadPhoto(*file, shrink);
         if (!photo) {

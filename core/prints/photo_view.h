@@ -22,9 +22,10 @@ struct PhotoView {
 };
 
 // The pixels of `picture`, from the photo's file as it is now (its own size counts, not what was
-// once told of it). Resampled once, in the photo's own gamma-encoded colours, which then become sRGB.
-// A photo to be straightened is turned at its own resolution first. Decoders that can give a smaller picture at once are asked for one, as
-// long as it is still shrunkEnough times larger than what is wanted. Errors as decodePhoto().
+// once told of it). Resampled once, in the photo's own gamma-encoded colours, which then become
+// sRGB. A photo to be straightened is turned at its own resolution first. Decoders that can give a
+// smaller picture at once are asked for one, as long as it is still shrunkEnough times larger than
+// what is wanted. Errors as decodePhoto().
 Result<Raster> photoPixels(const std::filesystem::path& file, const PhotoView& view,
                            std::stop_token stop);
 

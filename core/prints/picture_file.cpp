@@ -21,9 +21,8 @@ constexpr double millimetresPerInch = 25.4;
 VImage withDensity(const Raster& raster, int ppi) {
     // The library never writes to it.
     auto* pixels = const_cast<std::uint8_t*>(raster.pixels.data());
-    const VImage image =
-        VImage::new_from_memory(pixels, raster.pixels.size(), raster.size.width,
-                                raster.size.height, 3, VIPS_FORMAT_UCHAR);
+    const VImage image = VImage::new_from_memory(pixels, raster.pixels.size(), raster.size.width,
+                                                 raster.size.height, 3, VIPS_FORMAT_UCHAR);
     const double density = ppi / millimetresPerInch;
     return image.copy(VImage::option()
                           ->set("interpretation", VIPS_INTERPRETATION_sRGB)
@@ -43,8 +42,7 @@ void addFacts(const VImage& image, const CaptureFacts& facts, bool asExif) {
     }
     vips_image_set_string(target, "exif-ifd2-ColorSpace", "1");
     if (!facts.taken.empty()) {
-        vips_image_set_string(target, "exif-ifd2-DateTimeOriginal",
-                              exifDate(facts.taken).c_str());
+        vips_image_set_string(target, "exif-ifd2-DateTimeOriginal", exifDate(facts.taken).c_str());
     }
     for (const auto& [field, text] : facts.place) {
         vips_image_set_string(target, field.c_str(), text.c_str());
@@ -56,7 +54,7 @@ void addFacts(const VImage& image, const CaptureFacts& facts, bool asExif) {
 std::string withJfifHeader(std::string jpeg, int ppi) {
     const auto high = static_cast<char>(ppi / 256);
     const auto low = static_cast<char>(ppi % 256);
-    const std::array<char, 18> header{'\xff', '\xe0', 0, 16,  'J', 'F', 'I',  'F', 0,
+    const std::array<char, 18> header{'\xff', '\xe0', 0, 16,   'J', 'F',  'I', 'F', 0,
                                       1,      1,      1, high, low, high, low, 0,   0};
     assert(jpeg.size() > 4 && jpeg[0] == '\xff' && jpeg[1] == '\xd8');
     const bool hasOne = jpeg[2] == '\xff' && jpeg[3] == '\xe0';
@@ -79,25 +77,23 @@ std::string asJpeg(const VImage& image, const PrintOptions& options) {
     VipsBlob* blob = image.jpegsave_buffer(
         VImage::option()
             ->set("Q", options.quality)
-            ->set("subsample_mode", options.quality >= finestQuality
-                                        ? VIPS_FOREIGN_SUBSAMPLE_OFF
-                                        : VIPS_FOREIGN_SUBSAMPLE_ON));
+            ->set("subsample_mode", options.quality >= finestQuality ? VIPS_FOREIGN_SUBSAMPLE_OFF
+                                                                     : VIPS_FOREIGN_SUBSAMPLE_ON));
     return withJfifHeader(taken(blob), options.ppi);
 }
 
 std::string asPng(const VImage& image) {
     // The filters cost much time for little on photos.
-    return taken(image.pngsave_buffer(VImage::option()
-                                          ->set("compression", 3)
-                                          ->set("filter", VIPS_FOREIGN_PNG_FILTER_SUB)));
+    return taken(image.pngsave_buffer(
+        VImage::option()->set("compression", 3)->set("filter", VIPS_FOREIGN_PNG_FILTER_SUB)));
 }
 
 std::string asTiff(const VImage& image) {
-    return taken(image.tiffsave_buffer(
-        VImage::option()
-            ->set("resunit", "inch")
-            ->set("compression", VIPS_FOREIGN_TIFF_COMPRESSION_DEFLATE)
-            ->set("predictor", VIPS_FOREIGN_TIFF_PREDICTOR_HORIZONTAL)));
+    return taken(
+        image.tiffsave_buffer(VImage::option()
+                                  ->set("resunit", "inch")
+                                  ->set("compression", VIPS_FOREIGN_TIFF_COMPRESSION_DEFLATE)
+                                  ->set("predictor", VIPS_FOREIGN_TIFF_PREDICTOR_HORIZONTAL)));
 }
 
 }  // namespace

@@ -21,8 +21,8 @@ struct PicturePage {
 };
 
 // One PDF 1.7 file: MediaBox, TrimBox and BleedBox to 1/100,000 pt, an ICC profile of sRGB as the
-// pictures' colour space, PrintScaling None and PickTrayByPDFSize (ISO 32000-1, table 150), no dates
-// and no random ids, so that equal pages give equal bytes. Errors: Unsupported for no page,
+// pictures' colour space, PrintScaling None and PickTrayByPDFSize (ISO 32000-1, table 150), no
+// dates and no random ids, so that equal pages give equal bytes. Errors: Unsupported for no page,
 // WriteFailed.
 Result<std::string> picturePdf(const std::vector<PicturePage>& pages, const std::string& title);
 

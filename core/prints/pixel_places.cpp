@@ -29,7 +29,7 @@ PixelSize pixelsOf(Size size, int ppi) {
     return {std::max(1, pixelAt(size.width, ppi)), std::max(1, pixelAt(size.height, ppi))};
 }
 
-PixelRect pixelsOf(const Rect& rect, int ppi) {
+PixelRect pixelRectOf(const Rect& rect, int ppi) {
     return {pixelAt(rect.left(), ppi), pixelAt(rect.top(), ppi), pixelAt(rect.right(), ppi),
             pixelAt(rect.bottom(), ppi)};
 }
@@ -50,9 +50,9 @@ PixelPlaces placesOf(const Print& print, const PrintOptions& options) {
     picture.x.high += bare || meetsRight ? options.bleed : Length();
     picture.y = bare ? picture.y.expanded(options.bleed) : picture.y;
     const PixelSize paper = pixelsOf(print.paper, options.ppi);
-    return {paper, within(pixelsOf(print.trim, options.ppi), paper),
-            within(pixelsOf(window, options.ppi), paper),
-            within(pixelsOf(picture, options.ppi), paper)};
+    return {paper, within(pixelRectOf(print.trim, options.ppi), paper),
+            within(pixelRectOf(window, options.ppi), paper),
+            within(pixelRectOf(picture, options.ppi), paper)};
 }
 
 }  // namespace matwright

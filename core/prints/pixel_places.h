@@ -20,7 +20,7 @@ int pixelAt(Length edge, int ppi);
 // A paper as pixels: each side rounded, at least one.
 PixelSize pixelsOf(Size size, int ppi);
 // Every edge on its pixel, so that rectangles that touch on paper touch in pixels.
-PixelRect pixelsOf(const Rect& rect, int ppi);
+PixelRect pixelRectOf(const Rect& rect, int ppi);
 
 // Where things lie on a print, in pixels. window <= picture, and both within the paper.
 struct PixelPlaces {

@@ -41,8 +41,7 @@ CaptureFacts factsOf(const Gang& gang, const std::vector<Print>& prints,
                      const std::function<const Photo&(PhotoId)>& photoOf, bool keepPlace) {
     std::optional<CaptureFacts> facts;
     for (const Gang::Place& place : gang.places) {
-        const CaptureFacts next =
-            captureFacts(photoOf(prints.at(place.print).photo), keepPlace);
+        const CaptureFacts next = captureFacts(photoOf(prints.at(place.print).photo), keepPlace);
         facts = facts ? common(*std::move(facts), next) : next;
     }
     return facts.value_or(CaptureFacts{});
@@ -76,7 +75,8 @@ Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
     }
     return picturePdf(
         {{gang.sheet, Rect::at({}, gang.sheet), std::nullopt, *std::move(file), raster->size}},
-        gang.places.size() == 1 ? prints.at(gang.places.front().print).name : "Prints of one sheet");
+        gang.places.size() == 1 ? prints.at(gang.places.front().print).name
+                                : "Prints of one sheet");
 }
 
 Result<std::string> printsPdf(const std::vector<Print>& prints, const std::string& title,

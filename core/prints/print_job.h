@@ -18,11 +18,11 @@ inline constexpr int largestPpi = 1200;
 
 struct PrintOptions {
     PrintFormat format = PrintFormat::Jpeg;
-    int ppi = 300;                 // smallestPpi .. largestPpi
-    int quality = 95;              // of a JPEG: 1 .. 100; from 90 on without colour subsampling
-    Length bleed;                  // picture beyond the trim on every side, 0 or more
-    bool cutMarks = false;         // hairlines outside the trim, where the print has room for them
-    bool keepPlace = false;        // place of capture and camera serial numbers
+    int ppi = 300;           // smallestPpi .. largestPpi
+    int quality = 95;        // of a JPEG: 1 .. 100; from 90 on without colour subsampling
+    Length bleed;            // picture beyond the trim on every side, 0 or more
+    bool cutMarks = false;   // hairlines outside the trim, where the print has room for them
+    bool keepPlace = false;  // place of capture and camera serial numbers
     friend bool operator==(const PrintOptions&, const PrintOptions&) = default;
 };
 
@@ -32,10 +32,10 @@ struct PrintOptions {
 struct Print {
     PieceId slot;
     PhotoId photo;
-    std::string name;     // "2 Focal photo", "2 Focal photo, left part": for files and sheets
-    Size paper;           // the whole print as it comes out: print size, or trim and bleed if larger
-    Rect trim;            // where the trim lies on that paper
-    Length border;        // white, inside the trim
+    std::string name;  // "2 Focal photo", "2 Focal photo, left part": for files and sheets
+    Size paper;        // the whole print as it comes out: print size, or trim and bleed if larger
+    Rect trim;         // where the trim lies on that paper
+    Length border;     // white, inside the trim
     // The part of the photo behind the trim less the border, as `crop` of `window`; a part of it
     // only (in fractions of the window, left to right) for a print that meets another.
     Crop crop;

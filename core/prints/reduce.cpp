@@ -11,9 +11,9 @@ using vips::VImage;
 
 namespace {
 
-constexpr double goodEnough = 0.02;
+constexpr double goodEnough = 0.04;
 constexpr int kernelReach = 3;  // pixels of the result: neighbours beyond the part count as well
-constexpr int mostSkipped = 28;
+constexpr int mostSkipped = 140;
 
 AxisCut tried(const Stretch& stretch, int before, int after) {
     const double scale = stretch.scale();
@@ -58,22 +58,21 @@ VImage smaller(const VImage& picture, const Stretch& across, const Stretch& down
         .extract_area(x.skipped, y.skipped, across.pixels, down.pixels);
 }
 
-// At least one axis grows: one affine step over both. Where the other shrinks, it does so by little,
-// because both come from one window.
+// At least one axis grows: one affine step over both. Where the other shrinks, it does so by
+// little, because both come from one window.
 VImage larger(const VImage& picture, const Stretch& across, const Stretch& down) {
     const double x = 1 / across.scale();
     const double y = 1 / down.scale();
     // The library puts pixel middles on whole numbers.
-    return picture.affine(
-        {x, 0, 0, y},
-        VImage::option()
-            ->set("interpolate", vips::VInterpolate::new_from_name("bicubic"))
-            ->set("oarea", std::vector<int>{0, 0, across.pixels, down.pixels})
-            ->set("idx", 0.5 - across.start)
-            ->set("idy", 0.5 - down.start)
-            ->set("odx", -0.5)
-            ->set("ody", -0.5)
-            ->set("extend", VIPS_EXTEND_COPY));
+    return picture.affine({x, 0, 0, y},
+                          VImage::option()
+                              ->set("interpolate", vips::VInterpolate::new_from_name("bicubic"))
+                              ->set("oarea", std::vector<int>{0, 0, across.pixels, down.pixels})
+                              ->set("idx", 0.5 - across.start)
+                              ->set("idy", 0.5 - down.start)
+                              ->set("odx", -0.5)
+                              ->set("ody", -0.5)
+                              ->set("extend", VIPS_EXTEND_COPY));
 }
 
 }  // namespace

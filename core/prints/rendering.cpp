@@ -3,6 +3,7 @@
 
 #include <mutex>
 #include <optional>
+#include <utility>
 
 #include "core/photo/photo_source.h"
 #include "core/prints/cut_marks.h"
@@ -49,13 +50,13 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
         return std::unexpected(*fault);
     }
     const PixelPlaces places = placesOf(print, options);
-    const PhotoView view{print.crop, print.window, print.from, print.to,
-                         places.window, places.picture};
+    const PhotoView view{print.crop, print.window,  print.from,
+                         print.to,   places.window, places.picture};
     Result<Raster> picture = photoPixels(photo.path, view, stop);
     if (!picture) {
         return picture;
     }
-    if (const auto done = evenOut(*picture, print.tone, photo.path, stop); !done) {
+    if (const auto done = evenOut(*picture, print.tone, photo.path, std::move(stop)); !done) {
         return std::unexpected(done.error());
     }
     if (picture->size == places.paper) {

@@ -29,9 +29,9 @@ void lay(Raster& sheet, const Raster& picture, PixelPoint at) {
         return;
     }
     for (int y = top; y < bottom; ++y) {
-        const auto row = picture.row(y - at.y).subspan(
-            bands * static_cast<std::size_t>(left - at.x),
-            bands * static_cast<std::size_t>(right - left));
+        const auto row =
+            picture.row(y - at.y).subspan(bands * static_cast<std::size_t>(left - at.x),
+                                          bands * static_cast<std::size_t>(right - left));
         std::ranges::copy(row, sheet.pixels.data() + offsetOf(sheet.size, left, y));
     }
 }
@@ -40,9 +40,9 @@ Raster turnedRight(const Raster& picture) {
     Raster result = whiteSheet(picture.size.turned());
     for (int y = 0; y < picture.size.height; ++y) {
         for (int x = 0; x < picture.size.width; ++x) {
-            std::copy_n(picture.pixels.data() + offsetOf(picture.size, x, y), bands,
-                        result.pixels.data() +
-                            offsetOf(result.size, picture.size.height - 1 - y, x));
+            std::copy_n(
+                picture.pixels.data() + offsetOf(picture.size, x, y), bands,
+                result.pixels.data() + offsetOf(result.size, picture.size.height - 1 - y, x));
         }
     }
     return result;

@@ -43,9 +43,8 @@ std::vector<Gang> simpleGangs(const std::vector<Print>& prints) {
         const Size paper = prints[i].paper;
         const std::optional<Size> sheet = sheetOfTwo(paper);
         std::size_t other = sheet ? i + 1 : prints.size();
-        while (other < prints.size() &&
-               (taken[other] ||
-                (prints[other].paper != paper && prints[other].paper != paper.turned()))) {
+        while (other < prints.size() && (taken[other] || (prints[other].paper != paper &&
+                                                          prints[other].paper != paper.turned()))) {
             ++other;
         }
         if (other < prints.size()) {

@@ -53,14 +53,14 @@ PixelPart shownPart(const WayRound& way, const PixelPart& inStored, PixelSize st
 vips::VImage turned(const WayRound& way, const vips::VImage& picture) {
     const vips::VImage mirrored = way.mirrored ? picture.fliphor() : picture;
     switch (way.quarters) {
-    case 1:
-        return mirrored.rot90();
-    case 2:
-        return mirrored.rot180();
-    case 3:
-        return mirrored.rot270();
-    default:
-        return mirrored;
+        case 1:
+            return mirrored.rot90();
+        case 2:
+            return mirrored.rot180();
+        case 3:
+            return mirrored.rot270();
+        default:
+            return mirrored;
     }
 }
 

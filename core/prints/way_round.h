@@ -22,8 +22,8 @@ struct WayRound {
     int quarters = 0;  // 0 .. 3
     friend bool operator==(const WayRound&, const WayRound&) = default;
 };
-// Of an EXIF orientation, 1 .. 8 (as tiff:Orientation of the XMP specification; 5 is "mirrored, then
-// 270 degrees clockwise"), and quarter turns after it.
+// Of an EXIF orientation, 1 .. 8 (as tiff:Orientation of the XMP specification; 5 is "mirrored,
+// then 270 degrees clockwise"), and quarter turns after it.
 WayRound wayRound(int orientation, int quarterTurns);
 
 PixelSize turned(const WayRound& way, PixelSize stored);

@@ -15,6 +15,9 @@ int BatchRun::run(const std::vector<std::string>& arguments) {
     std::ostringstream complaints;
     BatchPorts ports{disk ? *disk : files,         results,       complaints,
                      [this] { ++paintingStarts; }, libraryFolder, cacheFolder};
+    if (photoCommands) {
+        ports.photoCommands = [this] { return photoCommands; };
+    }
     const int code = runBatch(arguments, ports);
     out = results.str();
     err = complaints.str();

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "app/batch/command_line.h"
+#include "app/batch/photo_commands.h"
 #include "core/sketch/sketch.h"
 
 namespace matwright::app {
@@ -17,7 +18,8 @@ struct BatchRun {
     // Where a person's own library and its index are; on the disk.
     std::filesystem::path libraryFolder;
     std::filesystem::path cacheFolder;
-    FileStore* disk = nullptr;  // used instead of `files` where there is one
+    FileStore* disk = nullptr;               // used instead of `files` where there is one
+    PhotoCommands* photoCommands = nullptr;  // the part that reads photos, where there is one
     std::string out;
     std::string err;
     int paintingStarts = 0;

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+#include "app/batch/photo_commands.h"
+
+#include "app/batch/page_making.h"
+#include "app/batch/photo_list.h"
+#include "app/batch/prints_run.h"
+
+namespace matwright::app {
+
+namespace {
+
+class ReadyPhotoCommands final : public PhotoCommands {
+  public:
+    int photos(const PhotosCommand& command, BatchPorts& ports) override {
+        return runPhotos(command, ports);
+    }
+    int page(const PageCommand& command, BatchPorts& ports) override {
+        return runPage(command, ports);
+    }
+    int prints(const PrintsCommand& command, BatchPorts& ports) override {
+        return runPrints(command, ports);
+    }
+};
+
+}  // namespace
+
+std::unique_ptr<PhotoCommands> makePhotoCommands() {
+    return std::make_unique<ReadyPhotoCommands>();
+}
+
+}  // namespace matwright::app

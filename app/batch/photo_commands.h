@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "app/batch/ports.h"
+#include "core/prints/print_job.h"
+
+namespace matwright::app {
+
+// The commands that read and render photos, their command lines already read. Each gives the
+// ExitCode.
+
+struct PhotosCommand {
+    std::vector<std::filesystem::path> inputs;
+    bool json = false;
+};
+
+struct PageCommand {
+    std::filesystem::path listing;
+    std::filesystem::path output;  // ends in .page.svg
+};
+
+struct PrintsCommand {
+    std::filesystem::path page;
+    std::filesystem::path folder;
+    PrintOptions options;
+    bool ganged = false;
+    bool json = false;
+};
+
+// They stand in a part of their own, because the libraries that read photos would make every other
+// command start later.
+class PhotoCommands {
+  public:
+    virtual ~PhotoCommands() = default;
+
+    // Facts of each file. InputRefused where one cannot be read; the others are told all the same.
+    virtual int photos(const PhotosCommand& command, BatchPorts& ports) = 0;
+    // A page made from a sketch and a listing of photos (see page_listing.h).
+    virtual int page(const PageCommand& command, BatchPorts& ports) = 0;
+    // Every print of a page as a file, made on all cores; then what became of each slot.
+    virtual int prints(const PrintsCommand& command, BatchPorts& ports) = 0;
+};
+
+std::unique_ptr<PhotoCommands> makePhotoCommands();
+
+}  // namespace matwright::app

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/batch/command_parts.h"
+#include "app/batch/photo_commands.h"
+
+namespace matwright::app {
+
+// What the command lines of `photos`, `page` and `prints` are read into.
+struct PhotoCommandLines {
+    PhotosCommand photos;
+    PageCommand page;
+    PrintsCommand prints;
+};
+
+// `lines` and `ports` outlive the run.
+void addPhotoCommands(CLI::App& app, PhotoCommandLines& lines, BatchPorts& ports,
+                      const AddCommand& add);
+
+}  // namespace matwright::app

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+#include "app/batch/photo_commands.h"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "app/batch/page_listing.h"
+#include "core/pagefile/page_file.h"
+#include "core/photo/photo_source.h"
+#include "core/sketchfile/sketch_file.h"
+#include "tests/app/batch/batch_run.h"
+#include "tests/support/busy_photo.h"
+#include "tests/support/temporary_folder.h"
+
+namespace matwright::app {
+namespace {
+
+// A folder with a sketch of one 6x4 slot, a photo and a listing that puts it there.
+struct WithPhotos : BatchRun {
+    WithPhotos() {
+        disk = &store;
+        commands = makePhotoCommands();
+        photoCommands = commands.get();
+        test::writeFile(place / "page.sketch.svg", writeSketch(smallSketch()));
+        test::writeBusyPhoto(place / "beach.jpg", {2400, 1800}, 3);
+        listing(R"({"sketch": "page.sketch.svg", "photos": [{"photo": "beach.jpg", "slot": 1}]})");
+    }
+    void listing(const std::string& text) { test::writeFile(place / "list.json", text); }
+    std::string at(const char* name) const { return place / name; }
+    int makePage() { return run({"page", at("list.json"), "-o", at("new.page.svg")}); }
+
+    test::TemporaryFolder place;
+    DiskFileStore store;
+    std::unique_ptr<PhotoCommands> commands;
+};
+
+TEST(BatchPhotos, TellsSizesAndLargestPrints) {
+    WithPhotos batch;
+    EXPECT_EQ(batch.run({"photos", batch.at("beach.jpg"), "--json"}), Done);
+    const auto all = nlohmann::json::parse(batch.out);
+    EXPECT_EQ(all[0]["width"], 2400);
+    EXPECT_EQ(all[0]["height"], 1800);
+    // 2400 x 1800 at 300 ppi is 8 x 6 in exactly.
+    EXPECT_EQ(all[0]["largestPrint"]["width"]["text"], "8 in");
+    EXPECT_EQ(batch.run({"photos", batch.at("beach.jpg")}), Done);
+    EXPECT_NE(batch.out.find("2400 × 1800"), std::string::npos) << batch.out;
+}
+
+TEST(BatchPhotos, TellsTheOthersWhereOneCannotBeRead) {
+    WithPhotos batch;
+    EXPECT_EQ(batch.run({"photos", batch.at("gone.jpg"), batch.at("beach.jpg")}), InputRefused);
+    EXPECT_NE(batch.out.find("beach.jpg"), std::string::npos);
+    EXPECT_NE(batch.err.find("gone.jpg"), std::string::npos);
+}
+
+TEST(BatchPage, PutsPhotosIntoSlots) {
+    WithPhotos batch;
+    batch.listing(R"({"sketch": "page.sketch.svg", "photos": [
+        {"photo": "beach.jpg", "slot": "lighthouse", "zoom": 2, "centre": [0.25, 0.5],
+         "border": "1/4", "evenOut": true, "focal": true, "wish": "4x6"}]})");
+    ASSERT_EQ(batch.makePage(), Done) << batch.err;
+    EXPECT_NE(batch.out.find("1 of 1 photos placed"), std::string::npos) << batch.out;
+    const auto page = loadPage(batch.store, batch.at("new.page.svg"));
+    ASSERT_TRUE(page);
+    const PhotoWork& work = page->making.work;
+    ASSERT_EQ(work.placements.size(), 1U);
+    const Placement& placement = work.placements.begin()->second;
+    EXPECT_EQ(placement.border, Length::inches(0, 1, 4));
+    EXPECT_EQ(placement.crop.zoom, 2 * Crop::one);
+    EXPECT_EQ(placement.crop.centreX, Crop::one / 4);
+    EXPECT_EQ(work.focal, placement.photo);
+    EXPECT_TRUE(work.photos.at(placement.photo).tone.evenOut);
+    EXPECT_EQ(smallPicturesIn(test::readFile(batch.at("new.page.svg"))).size(), 1U);
+}
+
+TEST(BatchPage, RefusesListingsItCannotFollow) {
+    WithPhotos batch;
+    for (const char* listing :
+         {"no json", "[]", R"({"photos": []})", R"({"sketch": "page.sketch.svg", "colour": 1})",
+          R"({"sketch": "page.sketch.svg", "photos": [{"slot": 1}]})",
+          R"({"sketch": "page.sketch.svg", "photos": [{"photo": "beach.jpg", "slot": 9}]})",
+          R"({"sketch": "page.sketch.svg", "photos": [{"photo": "beach.jpg", "zoom": 0.5}]})",
+          R"({"sketch": "page.sketch.svg", "photos": [{"photo": "beach.jpg", "turn": 45}]})",
+          R"({"sketch": "page.sketch.svg", "photos": [{"photo": "gone.jpg", "slot": 1}]})",
+          R"({"sketch": "page.sketch.svg",
+              "photos": [{"photo": "beach.jpg", "slot": 1, "border": "3"}]})",
+          R"({"sketch": "gone.sketch.svg", "photos": []})"}) {
+        batch.listing(listing);
+        EXPECT_EQ(batch.makePage(), InputRefused) << listing;
+        EXPECT_NE(batch.err, "") << listing;
+        EXPECT_FALSE(std::filesystem::exists(batch.at("new.page.svg"))) << listing;
+    }
+}
+
+TEST(BatchPrints, MakesAFileOfItsSizeForEverySlot) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done) << batch.err;
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints"), "--json"}),
+              Done)
+        << batch.err;
+    const auto all = nlohmann::json::parse(batch.out);
+    ASSERT_EQ(all.size(), 1U);
+    const auto& print = all[0]["prints"][0];
+    // A 4:3 photo printed 3:2 loses 1/9 (common practice, no source); 2400 pixels on 6 in.
+    EXPECT_NEAR(print["loss"].get<double>(), 1.0 / 9, 1e-5);
+    EXPECT_NEAR(print["ppi"].get<double>(), 400, 1e-3);
+    EXPECT_EQ(print["slot"], 1);
+    EXPECT_TRUE(all[0]["failure"].is_null());
+    const auto file = decodePhoto(all[0]["file"].get<std::string>(), 0);
+    ASSERT_TRUE(file);
+    EXPECT_EQ(file->size, (PixelSize{1800, 1200}));
+}
+
+TEST(BatchPrints, TakesFormatPpiAndBleed) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints"), "--format",
+                         "png", "--ppi", "100", "--bleed", "1/4", "--cut-marks"}),
+              Done)
+        << batch.err;
+    EXPECT_NE(batch.out.find("1 lighthouse.png"), std::string::npos) << batch.out;
+    const auto file = decodePhoto(batch.place.path() / "prints" / "1 lighthouse.png", 0);
+    ASSERT_TRUE(file);
+    EXPECT_EQ(file->size, (PixelSize{650, 450}));
+}
+
+TEST(BatchPrints, SaysWhichPhotoIsGoneAndMakesNoFile) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    std::filesystem::remove(batch.at("beach.jpg"));
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints")}),
+              InputRefused);
+    EXPECT_NE(batch.err.find("beach.jpg"), std::string::npos) << batch.err;
+    EXPECT_NE(batch.out.find("not made"), std::string::npos) << batch.out;
+    EXPECT_TRUE(std::filesystem::is_empty(batch.at("prints")));
+}
+
+TEST(BatchPrints, RefusesAFolderThatCannotBeMade) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("beach.jpg")}),
+              CouldNotWrite);
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("p"), "--ppi", "20"}),
+              WrongUse);
+}
+
+}  // namespace
+}  // namespace matwright::app
