@@ -24,7 +24,7 @@ matwright::Result<matwright::app::PhotoCommands*> openPhotoCommands() {
     std::error_code unknown;
     const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", unknown);
     const QString folder = partsFolderOf(QString::fromStdString(program.parent_path().string()));
-    const auto part = openPart<PhotoPart>(folder, QStringLiteral("photos"));
+    const auto part = openPart<PhotoPart>(folder, QStringLiteral("photo-commands"));
     if (!part) {
         return std::unexpected(part.error());
     }

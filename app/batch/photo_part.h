@@ -7,7 +7,7 @@
 
 namespace matwright::app {
 
-// The part "photos" of the companion.
+// The part "photo-commands" of the companion.
 class PhotoPart {
   public:
     virtual ~PhotoPart() = default;

@@ -5,7 +5,7 @@
 
 namespace matwright::app {
 
-// The root of the part "photos".
+// The root of the part "photo-commands".
 class PhotoPlugin final : public QObject, public PhotoPart {
     Q_OBJECT
     Q_PLUGIN_METADATA(IID "org.matwright.PhotoPart" FILE "part.json")
