@@ -13,12 +13,14 @@
 #include <QScreen>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <QtConcurrent/QtConcurrentRun>
 #include <utility>
 
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
 #include "app/photos/photo_access.h"
+#include "app/prints/double_check_pdf.h"
 #include "app/prints/print_rows.h"
 #include "app/prints/prints_choice_bytes.h"
 #include "app/prints/prints_options_panel.h"
@@ -62,6 +64,7 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
       m_result(new QLabel),
       m_progress(new QProgressBar),
       m_save(new PrimaryButton(tr("&Save prints…"))),
+      m_check(new QPushButton(tr("&Double-check sheet…"))),
       m_close(new QPushButton(tr("Close"))),
       m_openFolder(new QPushButton(tr("Open &folder"))),
       m_run(new PrintsRun(m_asks.files, this)) {
@@ -96,7 +99,9 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
     m_save->setFocus();
 }
 
-PrintsWindow::~PrintsWindow() = default;
+PrintsWindow::~PrintsWindow() {
+    m_checkWatcher.waitForFinished();
+}
 
 QWidget* PrintsWindow::makeList() {
     m_list->setColumnCount(Columns);
@@ -139,7 +144,7 @@ QWidget* PrintsWindow::makeFoot() {
     m_result->setWordWrap(true);
     row->addWidget(m_result, 1);
     row->addWidget(m_progress, 1);
-    for (QPushButton* button : {m_openFolder, m_close, m_save}) {
+    for (QPushButton* button : {m_openFolder, m_check, m_close, m_save}) {
         button->setMinimumHeight(controlHeight + 4);
         button->setAutoDefault(false);
         row->addWidget(button);
@@ -147,6 +152,11 @@ QWidget* PrintsWindow::makeFoot() {
     m_save->setDefault(true);
     column->addLayout(row);
     m_openFolder->hide();
+    m_check->setToolTip(
+        tr("A PDF of all prints with their sizes, crops and photo names, to look "
+           "over before money is spent"));
+    connect(m_check, &QPushButton::clicked, this, &PrintsWindow::saveDoubleCheck);
+    connect(&m_checkWatcher, &QFutureWatcherBase::finished, this, &PrintsWindow::checkSaved);
     connect(m_save, &QPushButton::clicked, this, &PrintsWindow::savePrints);
     connect(m_close, &QPushButton::clicked, this, &PrintsWindow::reject);
     connect(m_openFolder, &QPushButton::clicked, this, [this] { m_asks.show(m_folder); });
@@ -170,6 +180,7 @@ void PrintsWindow::showRows() {
     }
     m_summary->setText(summaryOf(rows, freeSlotsOf(making)));
     m_save->setEnabled(!rows.empty());
+    m_check->setEnabled(!rows.empty());
     showPictures();
 }
 
@@ -223,11 +234,42 @@ void PrintsWindow::savePrints() {
     setWorking(true);
 }
 
+void PrintsWindow::saveDoubleCheck() {
+    const QString base =
+        m_suggestedName.isEmpty() ? QDir::home().filePath(tr("Page")) : m_suggestedName;
+    QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
+                                   base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    path += path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? QString()
+                                                                       : QStringLiteral(".pdf");
+    m_checkPath = path;
+    say(tr("Making the double-check sheet…"), false);
+    m_check->setEnabled(false);
+    m_checkWatcher.setFuture(QtConcurrent::run(saveDoubleCheckSheet, chosenMaking(),
+                                               m_options->choice().options,
+                                               m_settings.value().scale, m_asks.files, path));
+}
+
+void PrintsWindow::checkSaved() {
+    m_check->setEnabled(true);
+    const Result<void> saved = m_checkWatcher.result();
+    if (!saved) {
+        say(QString::fromStdString(saved.error().text()), true);
+        return;
+    }
+    m_folder = QFileInfo(m_checkPath).absolutePath();
+    say(tr("Saved %1.").arg(QFileInfo(m_checkPath).fileName()), false);
+    m_openFolder->show();
+}
+
 void PrintsWindow::setWorking(bool working) {
     m_progress->setVisible(working);
     m_result->setVisible(!working);
     m_options->setEnabled(!working);
     m_save->setEnabled(!working && m_list->rowCount() > 0);
+    m_check->setEnabled(!working && m_list->rowCount() > 0);
     m_close->setText(working ? tr("Cancel") : tr("Close"));
 }
 

@@ -39,6 +39,8 @@ class PrintsWindow final : public QDialog {
 
   public slots:
     void savePrints();
+    // A PDF of all prints, to look over before money is spent.
+    void saveDoubleCheck();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
@@ -56,6 +58,7 @@ class PrintsWindow final : public QDialog {
     void showOutcome(const PrintsRun::Outcome& outcome);
     void say(const QString& sentence, bool isWrong);
     void setWorking(bool working);
+    void checkSaved();
     Making chosenMaking() const;
 
     const Making m_making;
@@ -70,9 +73,12 @@ class PrintsWindow final : public QDialog {
     QLabel* m_result;
     QProgressBar* m_progress;
     QPushButton* m_save;
+    QPushButton* m_check;
     QPushButton* m_close;
     QPushButton* m_openFolder;
     PrintsRun* m_run;
+    QFutureWatcher<Result<void>> m_checkWatcher;
+    QString m_checkPath;
     QString m_folder;
     std::vector<PieceId> m_slots;  // of the rows
 };

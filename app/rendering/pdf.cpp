@@ -60,6 +60,12 @@ void paintPage(QPainter& painter, const PdfPage& page) {
     painter.translate(static_cast<double>(page.offset.x.ticks()),
                       static_cast<double>(page.offset.y.ticks()));
     paintDrawing(painter, page.drawing);
+    for (const PdfPicture& picture : page.pictures) {
+        const auto ticks = [](Length length) { return static_cast<double>(length.ticks()); };
+        const QRectF place(ticks(picture.place.left()), ticks(picture.place.top()),
+                           ticks(picture.place.x.length()), ticks(picture.place.y.length()));
+        painter.drawImage(place, QImage::fromData(QByteArray::fromStdString(picture.jpeg), "JPG"));
+    }
 }
 
 QByteArray written(const std::vector<PdfPage>& pages, const QString& title) {
