@@ -27,8 +27,8 @@ class Table {
             return "cuts beside its part";
         }
         m_parts.erase(found);
-        const bool placed = put(step.first, whole, setting, upright) &&
-                            put(step.second, whole, rest, upright);
+        const bool placed =
+            put(step.first, whole, setting, upright) && put(step.second, whole, rest, upright);
         return placed ? nullptr : "does not give the parts it says";
     }
 
@@ -62,10 +62,9 @@ Result<std::vector<CutOff>> carriedOut(const SheetSteps& steps, Size sheet, Leng
         const CutStep& step = steps.steps[i];
         const Length setting = used == SettingUsed::Exact ? step.setting : step.shown;
         if (const char* fault = table.cut(step, setting)) {
-            return std::unexpected(Error{ErrorCode::BadEdit,
-                                         fmt::format("Step {} {}; plan the sheet anew.", i + 1,
-                                                     fault),
-                                         fmt::format("sheet {}", steps.sheet + 1)});
+            return std::unexpected(Error{
+                ErrorCode::BadEdit, fmt::format("Step {} {}; plan the sheet anew.", i + 1, fault),
+                fmt::format("sheet {}", steps.sheet + 1)});
         }
     }
     return table.parts();

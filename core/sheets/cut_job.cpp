@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "core/sheets/cut_area.h"
+
 namespace matwright {
 
 namespace {
@@ -58,6 +60,19 @@ Length marginCutOff(Length margin, Length kerf) {
     return margin.isZero() ? margin : std::max(margin, kerf);
 }
 
+// Areas of all sheets that could be taken are added up in 64 bits.
+std::optional<Error> findFaultOfAreas(const CutJob& job, std::int64_t pieces) {
+    constexpr std::int64_t mostArea = 4'000'000'000'000'000'000;
+    for (std::size_t i = 0; i < job.sheets.size(); ++i) {
+        const Size size = job.sheets[i].size;
+        if (pieces > 0 && areaOf(size) > mostArea / pieces) {
+            return fault("Sheets of this size are planned only with fewer pieces at once.",
+                         fmt::format("sheet {}", i + 1));
+        }
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<Error> findFault(const CutJob& job) {
@@ -74,13 +89,16 @@ std::optional<Error> findFault(const CutJob& job) {
         }
     }
     if (total > maxPiecesOfJob) {
-        return fault(fmt::format("At most {} pieces are planned at once; plan fewer pages together.",
-                                 maxPiecesOfJob));
+        return fault(fmt::format(
+            "At most {} pieces are planned at once; plan fewer pages together.", maxPiecesOfJob));
     }
-    if (!isLengthOfJob(job.rules.kerf) || !isLengthOfJob(job.rules.usefulSide)) {
-        return fault("The blade's width and the smallest useful leftover cannot be below 0.");
+    if (!isLengthOfJob(job.rules.kerf) || job.rules.kerf > Length::inches(1)) {
+        return fault("The blade's width has to lie between 0 and 1 in.");
     }
-    return std::nullopt;
+    if (!isLengthOfJob(job.rules.usefulSide)) {
+        return fault("The smallest useful leftover has to lie between 0 and 1,000 in.");
+    }
+    return findFaultOfAreas(job, total);
 }
 
 Rect usableArea(const CutSheet& sheet, Length kerf) {

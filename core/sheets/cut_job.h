@@ -67,7 +67,8 @@ inline constexpr int maxPiecesOfJob = 2000;
 inline constexpr std::int64_t maxSheetPrice = 1'000'000'000;
 
 // What keeps the job from being planned: sizes or counts that are not positive, lengths beyond
-// Length::coordinateLimit(), negative margins, kerf or prices, too many pieces. Nothing where the
+// Length::coordinateLimit(), negative margins or prices, a kerf beyond 1 in, too many pieces or too
+// large sheets for them (2,000 pieces go with sheets up to 48 x 48 in). Nothing where the
 // job is sound. A piece that fits on no sheet is not a fault: the plan names it as not cut.
 std::optional<Error> findFault(const CutJob& job);
 

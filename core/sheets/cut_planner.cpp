@@ -91,8 +91,7 @@ class Planning {
             addMissing(search, m_papers[i], answer.plan);
             answer.cost += search.cost();
             answer.costBound += search.bound();
-            answer.provedCheapest =
-                answer.provedCheapest && search.proved() && search.isComplete();
+            answer.provedCheapest = answer.provedCheapest && search.proved() && search.isComplete();
         }
         answer.steps = m_work.spent() + m_after.spent();
         answer.endedByClock = m_work.stoppedByClock() || m_after.stoppedByClock();

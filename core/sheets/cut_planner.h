@@ -40,9 +40,9 @@ struct CutAnswer {
 };
 
 // Plans how the job's pieces are cut from its sheets. Goals in order: as few pieces uncut as can be
-// (by area), cheapest sheets, the largest useful leftover in one piece, few cuts and settings. Every
-// answer is a plan that passes faultsOf(); papers are planned on their own and stand in the plan in
-// ascending order.
+// (by area), cheapest sheets, the largest useful leftover in one piece, few cuts and settings.
+// Every answer is a plan that passes faultsOf(); papers are planned on their own and stand in the
+// plan in ascending order.
 //
 // A first plan is there at once and is made better until it is proved or a limit is reached; a stop
 // request ends with the best plan so far and `cancelled`. `progress` is called from this thread

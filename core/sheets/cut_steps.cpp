@@ -14,15 +14,13 @@ Length settingOf(const CutPart& part) {
 
 class Ordering {
   public:
-    Ordering(const SheetPlan& plan, Scale scale) : m_plan(plan), m_step(stepOf(scale)) {
-        open(0);
-    }
+    Ordering(const SheetPlan& plan, Scale scale) : m_plan(plan), m_step(stepOf(scale)) { open(0); }
 
     std::vector<CutStep> run() {
         std::vector<CutStep> steps;
         while (!m_open.empty()) {
-            const auto next = std::ranges::max_element(
-                m_open, {}, [&](int part) { return rankOf(part, steps); });
+            const auto next =
+                std::ranges::max_element(m_open, {}, [&](int part) { return rankOf(part, steps); });
             const int index = *next;
             m_open.erase(next);
             steps.push_back(stepFor(index, steps));
@@ -58,8 +56,9 @@ class Ordering {
     CutStep stepFor(int index, const std::vector<CutStep>& steps) const {
         const CutPart& part = partAt(index);
         const Length setting = settingOf(part);
-        CutStep step{index, part.first, part.second, part.direction, setting,
-                     setting.roundedTo(m_step), true, false};
+        CutStep step{index,          part.first, part.second,
+                     part.direction, setting,    setting.roundedTo(m_step),
+                     true,           false};
         step.set = steps.empty() || steps.back().setting != setting;
         step.turn = steps.empty() ? part.direction == CutDirection::Level
                                   : steps.back().direction != part.direction;

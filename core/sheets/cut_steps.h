@@ -11,14 +11,15 @@ namespace matwright {
 
 // One pass of the blade, as the hands do it.
 struct CutStep {
-    int part = 0;  // which part is laid on the trimmer: index of the sheet's parts, 0 the sheet
+    int part = 0;     // which part is laid on the trimmer: index of the sheet's parts, 0 the sheet
     int first = -1;   // what comes off in front of the blade, -1 where nothing does
     int second = -1;  // and what is left behind it
     CutDirection direction = CutDirection::Upright;  // as seen on the picture of the sheet
-    Length setting;  // from the part's left (Upright) or top edge to the blade, exact
-    Length shown;    // the same to the nearest step of the trimmer's scale
-    bool set = false;   // the trimmer has to be set: the cut before was at another setting
-    bool turn = false;  // what lies in hand is given a quarter turn: the cut before went the other way
+    Length setting;    // from the part's left (Upright) or top edge to the blade, exact
+    Length shown;      // the same to the nearest step of the trimmer's scale
+    bool set = false;  // the trimmer has to be set: the cut before was at another setting
+    bool turn =
+        false;  // what lies in hand is given a quarter turn: the cut before went the other way
 
     // How much too long (or too short, below 0) the measure is when the trimmer is set to `shown`.
     Length roundedBy() const { return shown - setting; }
@@ -38,8 +39,8 @@ struct SheetSteps {
 std::vector<SheetSteps> stepsOf(const CutPlan& plan, Scale scale);
 
 // "Turn. Set the trimmer to 4 1/4 in, cut part 3: piece 2 and part 5." Where the setting is not on
-// the scale: "Set the trimmer to ≈3 5/16 in (1/64 in too long), cut …". Pieces and parts are counted
-// from 1; `sheet` is the one the step belongs to.
+// the scale: "Set the trimmer to ≈3 5/16 in (1/64 in too long), cut …". Pieces and parts are
+// counted from 1; `sheet` is the one the step belongs to.
 std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale);
 
 // What lies on the table after the steps: carried out from the sheet's size alone, cut by cut, with

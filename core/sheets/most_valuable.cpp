@@ -44,8 +44,8 @@ Reduced reducedOf(const ValueJob& job) {
     Reduced reduced;
     reduced.unit = job.kerf.ticks();
     for (const ValuedPiece& piece : job.pieces) {
-        reduced.unit = std::gcd(reduced.unit, std::gcd(piece.size.width.ticks(),
-                                                       piece.size.height.ticks()));
+        reduced.unit =
+            std::gcd(reduced.unit, std::gcd(piece.size.width.ticks(), piece.size.height.ticks()));
     }
     reduced.unit = std::max<std::int64_t>(reduced.unit, 1);
     reduced.kerf = job.kerf.ticks() / reduced.unit;

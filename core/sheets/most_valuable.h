@@ -27,8 +27,8 @@ struct ValueJob {
 
 struct ValueAnswer {
     std::int64_t value = 0;
-    std::int64_t bound = 0;  // no cut is worth more
-    bool proved = false;     // value == bound
+    std::int64_t bound = 0;   // no cut is worth more
+    bool proved = false;      // value == bound
     std::vector<int> counts;  // of each piece
     CutPlan plan;             // of cutJobOf(job, counts)
     std::uint64_t steps = 0;

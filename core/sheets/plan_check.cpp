@@ -82,7 +82,8 @@ class SheetCheck {
             return;
         }
         checkSide(part, part.first, {whole.low, part.at});
-        checkSide(part, part.second, {std::min(part.at + m_job.rules.kerf, whole.high), whole.high});
+        checkSide(part, part.second,
+                  {std::min(part.at + m_job.rules.kerf, whole.high), whole.high});
     }
 
     void checkSide(const CutPart& part, int child, Interval left) {
@@ -167,9 +168,10 @@ void checkCounts(const CutPlan& plan, const CutJob& job, const std::vector<int>&
     }
     for (std::size_t i = 0; i < job.pieces.size(); ++i) {
         if (plan.uncut[i] < 0 || cut[i] + plan.uncut[i] != job.pieces[i].count) {
-            faults.push_back(fmt::format("Piece {} is cut {} times and left uncut {} times instead "
-                                         "of {} in all.",
-                                         i + 1, cut[i], plan.uncut[i], job.pieces[i].count));
+            faults.push_back(
+                fmt::format("Piece {} is cut {} times and left uncut {} times instead "
+                            "of {} in all.",
+                            i + 1, cut[i], plan.uncut[i], job.pieces[i].count));
         }
     }
 }
@@ -190,7 +192,8 @@ std::vector<std::string> faultsOf(const CutPlan& plan, const CutJob& job) {
     Faults faults;
     std::vector<int> cut(job.pieces.size(), 0);
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
-        SheetCheck(plan.sheets[i], job, fmt::format("Sheet {} of the plan", i + 1), faults).run(cut);
+        SheetCheck(plan.sheets[i], job, fmt::format("Sheet {} of the plan", i + 1), faults)
+            .run(cut);
     }
     checkCounts(plan, job, cut, faults);
     checkStock(plan, job, faults);

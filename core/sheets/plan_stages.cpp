@@ -51,9 +51,7 @@ class StageCount {
     }
 
     bool isPiece(int index) const { return index >= 0 && part(index).use == CutPart::Use::Piece; }
-    bool isWaste(int index) const {
-        return index < 0 || part(index).use == CutPart::Use::Leftover;
-    }
+    bool isWaste(int index) const { return index < 0 || part(index).use == CutPart::Use::Leftover; }
 
     bool trimsOnePiece(const CutPart& cut) const {
         return (isPiece(cut.first) && isWaste(cut.second)) ||

@@ -62,8 +62,8 @@ void CutTable::startColumn(std::size_t x) {
     std::copy_n(&at(x - 1, 0), m_ys.size(), &at(x, 0));
     for (const Piece& piece : m_pieces) {
         if (piece.w <= m_xs[x] && piece.h <= m_ys.back()) {
-            const auto y = static_cast<std::size_t>(std::ranges::lower_bound(m_ys, piece.h) -
-                                                    m_ys.begin());
+            const auto y =
+                static_cast<std::size_t>(std::ranges::lower_bound(m_ys, piece.h) - m_ys.begin());
             at(x, y) = std::max(at(x, y), piece.value);
         }
     }

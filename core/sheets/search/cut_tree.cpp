@@ -62,8 +62,8 @@ void CutTrees::handOut(SheetPlan& plan) {
         if (part.use == CutPart::Use::Piece) {
             const auto kind = static_cast<std::size_t>(part.piece);
             part.piece = m_reduced.kinds[kind].sources[m_handedOut[kind]++];
-            part.turned = m_job.pieces[static_cast<std::size_t>(part.piece)].size !=
-                          part.area.size();
+            part.turned =
+                m_job.pieces[static_cast<std::size_t>(part.piece)].size != part.area.size();
         }
     }
 }
@@ -151,9 +151,9 @@ void CutTrees::place(SheetPlan& plan, int part, const Layout& layout, std::int32
         uprightFirst = trim == Trim::UprightFirst;
     }
     const bool upright = mayUpright && (uprightFirst || !mayLevel);
-    const int kept =
-        upright ? cut(plan, part, CutDirection::Upright, area.left() + size.width, true)
-                : cut(plan, part, CutDirection::Level, area.top() + size.height, true);
+    const int kept = upright
+                         ? cut(plan, part, CutDirection::Upright, area.left() + size.width, true)
+                         : cut(plan, part, CutDirection::Level, area.top() + size.height, true);
     place(plan, kept, layout, index, trim);
 }
 
@@ -176,10 +176,9 @@ void CutTrees::placeGroups(SheetPlan& plan, int part, const Layout& layout, std:
     for (std::size_t i = 0; i + 1 < members.size(); ++i) {
         const Size size = realSize(layout[static_cast<std::size_t>(members[i])]);
         const Rect area = partOf(plan, part).area;
-        const int rest = row ? cut(plan, part, CutDirection::Upright, area.left() + size.width,
-                                   false)
-                             : cut(plan, part, CutDirection::Level, area.top() + size.height,
-                                   false);
+        const int rest =
+            row ? cut(plan, part, CutDirection::Upright, area.left() + size.width, false)
+                : cut(plan, part, CutDirection::Level, area.top() + size.height, false);
         place(plan, partOf(plan, part).first, layout, members[i], trim);
         part = rest;
     }

@@ -32,6 +32,7 @@ class DualFeasible {
 };
 
 // Those that can matter for pieces with these sides.
-std::vector<DualFeasible> dualFeasibleFor(std::int64_t side, const std::vector<std::int64_t>& sides);
+std::vector<DualFeasible> dualFeasibleFor(std::int64_t side,
+                                          const std::vector<std::int64_t>& sides);
 
 }  // namespace matwright::sheets

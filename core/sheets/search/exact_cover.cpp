@@ -17,8 +17,10 @@ std::vector<int> allCounts(const Reduced& reduced) {
     return counts;
 }
 
-ShapeTable::Limits limitsFor(const Reduced& reduced, std::int64_t mostWaste) {
+ShapeTable::Limits limitsFor(const Reduced& reduced, std::int64_t mostWaste,
+                             const std::vector<Weights>& weights) {
     ShapeTable::Limits limits;
+    limits.weights = &weights;
     limits.maxWaste = mostWaste;
     for (const Stock& stock : reduced.stocks) {
         limits.maxW = std::max(limits.maxW, stock.w);
@@ -39,7 +41,7 @@ ExactCover::ExactCover(const Reduced& reduced, const std::vector<Weights>& weigh
                        std::int64_t mostWaste)
     : m_reduced(reduced),
       m_weights(weights),
-      m_table(reduced, allCounts(reduced), limitsFor(reduced, mostWaste)) {}
+      m_table(reduced, allCounts(reduced), limitsFor(reduced, mostWaste, weights)) {}
 
 ExactCover::Outcome ExactCover::run(std::int64_t budget, std::uint64_t steps, Work& work) {
     m_work = &work;
@@ -104,8 +106,8 @@ bool ExactCover::cover(std::size_t state, std::int64_t budget) {
         return false;
     }
     const std::uint64_t key = keyOf(state);
-    if (const auto failed = m_failed.find(key); failed != m_failed.end() &&
-                                                failed->second >= budget) {
+    if (const auto failed = m_failed.find(key);
+        failed != m_failed.end() && failed->second >= budget) {
         return false;
     }
     std::vector<Choice> choices;

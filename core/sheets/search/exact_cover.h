@@ -23,8 +23,7 @@ class ExactCover {
 
     // `mostWaste`: what the sheets that come into question have more than the pieces, in square
     // units; -1 where that is not known. No sheet can then have more waste than this.
-    ExactCover(const Reduced& reduced, const std::vector<Weights>& weights,
-               std::int64_t mostWaste);
+    ExactCover(const Reduced& reduced, const std::vector<Weights>& weights, std::int64_t mostWaste);
 
     static bool isTooLarge(const Reduced& reduced);
 

@@ -59,7 +59,7 @@ class Gathering {
         for (const int kind : kinds) {
             ++counts[static_cast<std::size_t>(kind)];
         }
-        ShapeTable table(m_reduced, counts, {s.w, s.h, s.area(), -1, false});
+        ShapeTable table(m_reduced, counts, {s.w, s.h, s.area(), -1, false, nullptr});
         Layout best = now;
         if (table.fill(m_work)) {
             for (Layout& layout : table.layoutsOf(table.whole(), s.w, s.h)) {
@@ -92,8 +92,7 @@ class Gathering {
                 smaller.stocks[s] = whole;
                 (narrower ? smaller.stocks[s].w : smaller.stocks[s].h) = middle;
                 if (auto found = laidOn(smaller, counts, stock)) {
-                    if (leftoverOf(*found, whole, m_reduced) >
-                        leftoverOf(best, whole, m_reduced)) {
+                    if (leftoverOf(*found, whole, m_reduced) > leftoverOf(best, whole, m_reduced)) {
                         best = *found;
                     }
                     high = middle;
@@ -154,8 +153,10 @@ std::int64_t leftoverOf(const Layout& layout, const Stock& stock, const Reduced&
     const std::int32_t w = stock.w - layout.back().w;
     const std::int32_t h = stock.h - layout.back().h;
     const auto kerf = static_cast<std::int32_t>(reduced.kerf);
-    const std::int64_t beside = w - kerf >= reduced.usefulSide ? std::int64_t{w - kerf} * stock.h : 0;
-    const std::int64_t below = h - kerf >= reduced.usefulSide ? std::int64_t{h - kerf} * stock.w : 0;
+    const std::int64_t beside =
+        w - kerf >= reduced.usefulSide ? std::int64_t{w - kerf} * stock.h : 0;
+    const std::int64_t below =
+        h - kerf >= reduced.usefulSide ? std::int64_t{h - kerf} * stock.w : 0;
     return std::max(beside, below);
 }
 
@@ -170,9 +171,8 @@ std::vector<FilledSheet> withGatheredLeftover(const Reduced& reduced, SheetPacke
         sheet.layout = gathering.tightest(sheet.layout, sheet.stock);
     }
     const auto best = [&](const std::vector<FilledSheet>& sheets) {
-        return std::ranges::max_element(sheets, {}, [&](const FilledSheet& s) {
-            return gathering.leftover(s);
-        });
+        return std::ranges::max_element(
+            sheets, {}, [&](const FilledSheet& s) { return gathering.leftover(s); });
     };
     auto emptied = filled;
     gathering.empty(emptied, static_cast<std::size_t>(best(filled) - filled.begin()));

@@ -31,7 +31,8 @@ class PriceStep {
         double worst = 0;
         std::vector<int> pattern;
         for (const Stock& stock : m_reduced.stocks) {
-            const auto table = CutTable::made(m_reduced, stock, weights.ofKind, true, mostTableWork);
+            const auto table =
+                CutTable::made(m_reduced, stock, weights.ofKind, true, mostTableWork);
             if (!table) {
                 return false;
             }
@@ -74,9 +75,8 @@ void improveWeights(const Reduced& reduced, std::vector<Weights>& found, int rou
     if (found.empty() || reduced.kinds.size() < 2) {
         return;
     }
-    const std::vector<Weights> starts(found.begin(),
-                                      found.begin() + std::min<std::ptrdiff_t>(
-                                                          2, std::ssize(found)));
+    const std::vector<Weights> starts(
+        found.begin(), found.begin() + std::min<std::ptrdiff_t>(2, std::ssize(found)));
     for (const Weights& start : starts) {
         std::vector<double> price(start.ofKind.begin(), start.ofKind.end());
         const double least = *std::ranges::max_element(price) * 1e-3;

@@ -17,8 +17,8 @@ struct Group {
     bool turned = false;
     std::int32_t w = 0;
     std::int32_t h = 0;
-    std::int32_t kind = -1;        // of a piece: index of Reduced's kinds
-    std::int32_t first = -1;       // of a row or stack: indexes of earlier groups
+    std::int32_t kind = -1;   // of a piece: index of Reduced's kinds
+    std::int32_t first = -1;  // of a row or stack: indexes of earlier groups
     std::int32_t second = -1;
 };
 

@@ -65,7 +65,7 @@ class LimitedValue {
     std::vector<std::int64_t> m_values;
     const ValueBounds& m_bounds;
     std::size_t m_words;
-    std::vector<std::uint64_t> m_most;    // 127 less the copies, by kind, as bytes
+    std::vector<std::uint64_t> m_most;  // 127 less the copies, by kind, as bytes
     std::vector<std::uint64_t> m_none;
     std::vector<Pattern> m_patterns;
     std::vector<std::uint64_t> m_counts;  // m_words a pattern

@@ -150,9 +150,10 @@ std::int64_t LoadoutCover::fractionalCost() const {
         double cost = 0;
         for (const std::size_t s : order) {
             const auto capacity = static_cast<double>(need.weights->capacity[s]);
-            const double taken =
-                capacity <= 0 ? 0 : std::clamp(left / capacity, 0.0,
-                                               static_cast<double>(m_reduced.stocks[s].count));
+            const double taken = capacity <= 0
+                                     ? 0
+                                     : std::clamp(left / capacity, 0.0,
+                                                  static_cast<double>(m_reduced.stocks[s].count));
             cost += taken * static_cast<double>(m_reduced.stocks[s].price);
             left -= taken * capacity;
         }

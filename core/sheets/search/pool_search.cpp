@@ -152,10 +152,8 @@ void PoolSearch::swapSheets(double heat, Work& work) {
     const std::size_t k = below(b.kinds.size() + 1);
     const int going = a.kinds[i];
     const int coming = k < b.kinds.size() ? b.kinds[k] : -1;
-    const double aLoad =
-        a.load - shareOf(going, a) + (coming >= 0 ? shareOf(coming, a) : 0);
-    const double bLoad =
-        b.load + shareOf(going, b) - (coming >= 0 ? shareOf(coming, b) : 0);
+    const double aLoad = a.load - shareOf(going, a) + (coming >= 0 ? shareOf(coming, a) : 0);
+    const double bLoad = b.load + shareOf(going, b) - (coming >= 0 ? shareOf(coming, b) : 0);
     // Uneven sheets are better: what is free should be free in one place.
     const double loss = a.load * a.load + b.load * b.load - aLoad * aLoad - bLoad * bLoad;
     if (coming == going || aLoad > 1 + 1e-9 || bLoad > 1 + 1e-9 || !accepts(loss * 0.5, heat)) {

@@ -51,7 +51,7 @@ class PoolSearch {
     double m_meanWorth = 0;
     std::vector<Sheet> m_sheets;
     std::vector<int> m_pool;
-    std::vector<int> m_kinds;   // a sheet's pieces as they would be
+    std::vector<int> m_kinds;  // a sheet's pieces as they would be
     std::vector<int> m_others;
 };
 

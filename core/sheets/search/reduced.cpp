@@ -28,9 +28,10 @@ std::vector<Stock> stocksOf(const CutJob& job, int paper, std::int64_t unit, int
         const int count = std::min(sheet.atHand.value_or(pieces), pieces);
         if (sheet.paper == paper && count > 0 && usable.size().isPositive()) {
             const std::int64_t kerf = job.rules.kerf.ticks();
-            stocks.push_back({static_cast<std::int32_t>((usable.size().width.ticks() + kerf) / unit),
-                              static_cast<std::int32_t>((usable.size().height.ticks() + kerf) / unit),
-                              sheet.price, count, static_cast<int>(i)});
+            stocks.push_back(
+                {static_cast<std::int32_t>((usable.size().width.ticks() + kerf) / unit),
+                 static_cast<std::int32_t>((usable.size().height.ticks() + kerf) / unit),
+                 sheet.price, count, static_cast<int>(i)});
         }
     }
     return stocks;
@@ -96,8 +97,8 @@ Reduced reducedPaper(const CutJob& job, int paper, std::vector<int>& uncut) {
             uncut[i] += piece.count;
             continue;
         }
-        Kind& same = kinds.try_emplace({-kind.area(), -kind.w, -kind.h, kind.turn}, kind)
-                         .first->second;
+        Kind& same =
+            kinds.try_emplace({-kind.area(), -kind.w, -kind.h, kind.turn}, kind).first->second;
         same.count += piece.count;
         same.sources.insert(same.sources.end(), static_cast<std::size_t>(piece.count),
                             static_cast<int>(i));

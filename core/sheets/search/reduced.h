@@ -37,8 +37,8 @@ struct Stock {
 };
 
 struct Reduced {
-    std::int64_t unit = 1;  // ticks
-    std::int64_t kerf = 0;  // units
+    std::int64_t unit = 1;        // ticks
+    std::int64_t kerf = 0;        // units
     std::int32_t usefulSide = 1;  // units; a narrower leftover is waste
     bool threeStages = false;
     std::vector<Kind> kinds;    // largest area first; equal pieces are one kind

@@ -2,6 +2,7 @@
 #include "core/sheets/search/shape_table.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace matwright::sheets {
 
@@ -57,7 +58,7 @@ bool ShapeTable::fill(Work& work, std::uint64_t steps) {
         ++m_now[digit];
         const Kind& kind = m_reduced.kinds[static_cast<std::size_t>(m_digits[digit].kind)];
         m_areas[state] = m_areas[state - m_digits[digit].stride] + kind.area();
-        if (m_areas[state] <= m_limits.maxArea) {
+        if (m_areas[state] <= m_limits.maxArea && !isForbidden()) {
             fillState(state, work);
         }
         if (work.over()) {
@@ -66,6 +67,24 @@ bool ShapeTable::fill(Work& work, std::uint64_t steps) {
         }
     }
     return m_next == m_areas.size();
+}
+
+bool ShapeTable::isForbidden() const {
+    if (!m_limits.weights) {
+        return false;
+    }
+    std::uint64_t forbidden = 0;  // stocks as bits; those beyond 64 are never forbidden
+    const std::size_t stocks = m_reduced.stocks.size();
+    for (const Weights& weights : *m_limits.weights) {
+        std::int64_t total = 0;
+        for (std::size_t d = 0; d < m_digits.size(); ++d) {
+            total += m_now[d] * weights.ofKind[static_cast<std::size_t>(m_digits[d].kind)];
+        }
+        for (std::size_t s = 0; s < std::min<std::size_t>(stocks, 64); ++s) {
+            forbidden |= std::uint64_t{total > weights.capacity[s]} << s;
+        }
+    }
+    return stocks <= 64 && static_cast<std::size_t>(std::popcount(forbidden)) == stocks;
 }
 
 void ShapeTable::fillState(std::size_t state, Work& work) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/sheets/search/layout.h"
+#include "core/sheets/search/weights.h"
 #include "core/sheets/search/work.h"
 
 namespace matwright::sheets {
@@ -26,11 +27,13 @@ namespace matwright::sheets {
 class ShapeTable {
   public:
     struct Limits {
-        std::int32_t maxW = 0;       // wider or higher boxes are of no use
+        std::int32_t maxW = 0;  // wider or higher boxes are of no use
         std::int32_t maxH = 0;
         std::int64_t maxArea = 0;    // nor are selections of more area
         std::int64_t maxWaste = -1;  // nor boxes with more waste inside; -1 for no limit
         bool wholeOnly = false;      // ask only whether the whole selection fits, and stop there
+        // Selections that these weights forbid on every stock are passed over; may be nullptr.
+        const std::vector<Weights>* weights = nullptr;
     };
 
     // counts[i] pieces of reduced.kinds[i]; kinds with 0 are left out.
@@ -81,6 +84,7 @@ class ShapeTable {
     };
 
     void addTables(bool threeStages);
+    bool isForbidden() const;
     void fillState(std::size_t state, Work& work);
     void addLeaves(std::size_t state, std::size_t table);
     void addSplits(std::size_t state, std::size_t table, Work& work);
@@ -108,7 +112,7 @@ class ShapeTable {
     std::vector<int> m_now;    // counts of the state in hand
     std::vector<std::size_t> m_subs;
     std::int64_t m_area = 0;
-    std::size_t m_next = 1;    // the first state not yet filled
+    std::size_t m_next = 1;  // the first state not yet filled
 };
 
 }  // namespace matwright::sheets

@@ -86,8 +86,7 @@ bool SheetPacker::isImpossible(std::span<const int> kinds, int stock) const {
     });
 }
 
-bool SheetPacker::findLayout(std::span<const int> kinds, int stock, Work& work,
-                             std::uint64_t key) {
+bool SheetPacker::findLayout(std::span<const int> kinds, int stock, Work& work, std::uint64_t key) {
     // A greedy look first: it is often enough, and quick.
     const bool exact = static_cast<int>(kinds.size()) <= exactPieces;
     if (kinds.size() > 6 && findByTree(kinds, stock, work, key)) {
@@ -114,7 +113,7 @@ ShapeTable::Limits SheetPacker::limitsFor(std::span<const int> kinds, const Stoc
     for (const int kind : kinds) {
         area += m_reduced.kinds[static_cast<std::size_t>(kind)].area();
     }
-    return {stock.w, stock.h, area, stock.area() - area, true};
+    return {stock.w, stock.h, area, stock.area() - area, true, nullptr};
 }
 
 bool SheetPacker::packsExactly(std::span<const int> kinds, int stock, Work& work) {
@@ -123,8 +122,7 @@ bool SheetPacker::packsExactly(std::span<const int> kinds, int stock, Work& work
     return table.fill(work) && table.hasShape(table.whole());
 }
 
-bool SheetPacker::findByTree(std::span<const int> kinds, int stock, Work& work,
-                             std::uint64_t key) {
+bool SheetPacker::findByTree(std::span<const int> kinds, int stock, Work& work, std::uint64_t key) {
     const std::vector<int> counts = countsOf(kinds);
     const std::array<int, 1> sheets{stock};
     const bool exact = static_cast<int>(kinds.size()) <= exactPieces;

@@ -13,8 +13,8 @@ namespace matwright::sheets {
 
 // Which plans in the making look good. Waste is what lies before the frontier and is not covered.
 enum class Guide {
-    LeastWaste,        // waste / area before the frontier
-    LeastWasteLarge,   // (0.1 + that) / mean area of the pieces laid: large pieces first
+    LeastWaste,       // waste / area before the frontier
+    LeastWasteLarge,  // (0.1 + that) / mean area of the pieces laid: large pieces first
 };
 
 struct TreeSearchResult {
@@ -39,7 +39,7 @@ class TreeSearch {
         std::span<const int> counts;  // of each kind
         std::span<const int> sheets;  // stocks in the order they are filled
         Guide guide = Guide::LeastWaste;
-        bool stripsLevel = false;     // the first cuts go level instead of upright
+        bool stripsLevel = false;  // the first cuts go level instead of upright
         std::size_t queue = 1;
         std::size_t maxNodes = 200'000;
         bool mayLeave = false;  // pieces may be left over; else plans that must are dropped
@@ -81,14 +81,14 @@ class TreeSearch {
     const Reduced& m_reduced;
     const Task* m_task = nullptr;
     Work* m_work = nullptr;
-    std::vector<std::uint64_t> m_codes;   // of the kinds
-    std::vector<Side> m_sides;            // of the kinds, as they are and turned
+    std::vector<std::uint64_t> m_codes;  // of the kinds
+    std::vector<Side> m_sides;           // of the kinds, as they are and turned
     std::vector<char> m_turn;
-    std::vector<Side> m_sheets;           // of the task
-    std::vector<int> m_used;              // kinds in the task
-    std::vector<std::int64_t> m_before;   // area of the sheets before each
+    std::vector<Side> m_sheets;          // of the task
+    std::vector<int> m_used;             // kinds in the task
+    std::vector<std::int64_t> m_before;  // area of the sheets before each
     std::vector<Node> m_nodes;
-    std::vector<std::uint16_t> m_left;    // pieces left, by node and used kind
+    std::vector<std::uint16_t> m_left;                    // pieces left, by node and used kind
     std::vector<std::pair<double, std::int32_t>> m_open;  // best last
     std::unordered_set<std::uint64_t> m_seen;
     std::size_t m_dropped = 0;  // of m_open: the worst, no longer in the queue

@@ -78,8 +78,7 @@ void ValueBounds::fillInside(const Reduced& reduced, const std::vector<std::int6
     m_inside.assign(nx * ny, 0);
     for (std::size_t x = 1; x < nx; ++x) {
         for (std::size_t y = 1; y < ny; ++y) {
-            std::int64_t best =
-                std::max(m_inside[(x - 1) * ny + y], m_inside[x * ny + y - 1]);
+            std::int64_t best = std::max(m_inside[(x - 1) * ny + y], m_inside[x * ny + y - 1]);
             for (const int k : m_byDensity) {
                 const auto i = static_cast<std::size_t>(k);
                 if (values[i] > best && Stock{m_xs[x], m_ys[y], 0, 0, 0}.holds(reduced.kinds[i])) {

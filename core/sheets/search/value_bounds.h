@@ -44,7 +44,7 @@ class ValueBounds {
     std::vector<std::int32_t> m_ys;
     std::vector<std::int32_t> m_xIndex;  // by length, where lengths are few
     std::vector<std::int32_t> m_yIndex;
-    std::vector<int> m_byDensity;        // kinds, the most valuable for their area first
+    std::vector<int> m_byDensity;  // kinds, the most valuable for their area first
     std::vector<std::int64_t> m_inside;
     std::vector<std::int64_t> m_around;
 };

@@ -117,7 +117,8 @@ std::vector<Weights> dualFeasibleWeights(const Reduced& reduced, Work& work) {
         for (Candidate& candidate : candidates) {
             Weights weights{std::move(candidate.ofKind), {}};
             // Of one stock the functions' own capacity will do for the less promising ones.
-            const bool needed = reduced.stocks.size() > 1 || &candidate - &candidates[0] < mostTables;
+            const bool needed =
+                reduced.stocks.size() > 1 || &candidate - &candidates[0] < mostTables;
             if (needed && !work.over() && setCapacities(reduced, weights, work)) {
                 weights.capacity[s] = std::min(weights.capacity[s], candidate.capacity);
                 found.push_back(std::move(weights));

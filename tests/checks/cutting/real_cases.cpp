@@ -2,9 +2,9 @@
 #include "tests/checks/cutting/real_cases.h"
 
 #include <array>
+#include <random>
 
 #include "core/measure/catalogue.h"
-#include "tests/support/random_sketch.h"
 
 namespace matwright::test {
 
@@ -95,7 +95,7 @@ class Case {
         }
     }
 
-    Random m_random;
+    std::mt19937_64 m_random;
     CutJob m_job;
     int m_papers = 0;
 };

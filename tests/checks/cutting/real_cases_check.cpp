@@ -65,12 +65,13 @@ int main(int argc, char** argv) {
         answer = planned(job, 10 * seconds, seed);
         provedLater += answer.provedCheapest;
         far += above(answer) > 1;
-        const int pieces = std::accumulate(
-            job.pieces.begin(), job.pieces.end(), 0,
-            [](int sum, const CutPiece& piece) { return sum + piece.count; });
-        std::printf("case %4d: %2d pieces, cost %lld, bound %lld, %.1f %% above; after %g s %.1f %%\n",
-                    seed, pieces, static_cast<long long>(answer.cost),
-                    static_cast<long long>(answer.costBound), before, 10 * seconds, above(answer));
+        const int pieces =
+            std::accumulate(job.pieces.begin(), job.pieces.end(), 0,
+                            [](int sum, const CutPiece& piece) { return sum + piece.count; });
+        std::printf(
+            "case %4d: %2d pieces, cost %lld, bound %lld, %.1f %% above; after %g s %.1f %%\n",
+            seed, pieces, static_cast<long long>(answer.cost),
+            static_cast<long long>(answer.costBound), before, 10 * seconds, above(answer));
     }
     const double share = 100.0 * proved / cases;
     std::printf("%d cases: %.1f %% proved cheapest in %g s, %d more in %g s, %d above 1 %% then\n",

@@ -26,6 +26,8 @@ TEST(CutJob, IsSoundAtItsLimits) {
     job.sheets[0].price = 0;
     EXPECT_FALSE(findFault(job));
     EXPECT_FALSE(findFault(CutJob{}));
+    job.sheets[0].size = inchSize(48, 48);
+    EXPECT_FALSE(findFault(job));
 }
 
 TEST(CutJob, NamesWhatIsUnsound) {
@@ -42,6 +44,11 @@ TEST(CutJob, NamesWhatIsUnsound) {
         [](CutJob& j) { j.sheets[0].price = maxSheetPrice + 1; },
         [](CutJob& j) { j.sheets[0].margin.left = Length::fromTicks(-1); },
         [](CutJob& j) { j.rules.kerf = Length::fromTicks(-1); },
+        [](CutJob& j) { j.rules.kerf = Length::inches(1) + Length::fromTicks(1); },
+        [](CutJob& j) {
+            j.sheets[0].size = inchSize(1000, 1000);
+            j.pieces[0].count = 5;
+        },
         [](CutJob& j) { j.rules.usefulSide = Length::fromTicks(-1); },
     };
     for (std::size_t i = 0; i < table.size(); ++i) {

@@ -42,7 +42,8 @@ TEST(CutPlannerLaw, EveryPlanPassesTheCheckerAndItsBound) {
             const CutAnswer answer = planned(job);
             EXPECT_EQ(faultsOf(answer.plan, job), std::vector<std::string>{}) << "seed " << seed;
             EXPECT_EQ(answer.cost, costOf(answer.plan, job)) << "seed " << seed;
-            const int uncut = std::accumulate(answer.plan.uncut.begin(), answer.plan.uncut.end(), 0);
+            const int uncut =
+                std::accumulate(answer.plan.uncut.begin(), answer.plan.uncut.end(), 0);
             if (uncut == 0) {
                 EXPECT_LE(answer.costBound, answer.cost) << "seed " << seed;
             }

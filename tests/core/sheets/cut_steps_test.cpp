@@ -60,7 +60,7 @@ TEST(CutSteps, OneSettingServesManyCuts) {
     job.sheets = {{inchSize(12, 12), std::nullopt, 1, {}, 0}};
     const auto steps = stepsOf(planOf(job), scale);
     ASSERT_EQ(steps.size(), 1U);
-    const auto count = [&](bool CutStep::*what) {
+    const auto count = [&](bool CutStep::* what) {
         return std::ranges::count(steps[0].steps, true, what);
     };
     EXPECT_EQ(steps[0].steps.size(), 11U);
@@ -91,8 +91,8 @@ TEST(CutSteps, SayWhatIsNotOnTheScale) {
 
 TEST(CutSteps, TellTurnsAndRepeatedSettings) {
     const SheetPlan sheet{0, {{}, {}, {}}};
-    CutStep step{0, 1, 2, CutDirection::Level, Length::inches(4, 1, 4), Length::inches(4, 1, 4),
-                 true, true};
+    CutStep step{
+        0, 1, 2, CutDirection::Level, Length::inches(4, 1, 4), Length::inches(4, 1, 4), true, true};
     EXPECT_EQ(stepText(step, sheet, scale),
               "Turn. Set the trimmer to 4 1/4 in, cut the sheet: a leftover and a leftover.");
     step.set = step.turn = false;

@@ -67,8 +67,8 @@ TEST(MostValuableCut, RefusesUnsoundJobs) {
 
 TEST(MostValuableCut, ManyCopiesAreNeverClaimedProvedWithoutProof) {
     // 200 copies of one piece are beyond what the limited search counts; the answer is still sound.
-    ValueJob job{inchSize(16, 13), {}, {{inchSize(1, 1), 200, 3, false},
-                                       {inchSize(5, 7), 2, 100, false}}};
+    ValueJob job{
+        inchSize(16, 13), {}, {{inchSize(1, 1), 200, 3, false}, {inchSize(5, 7), 2, 100, false}}};
     const auto answer = mostValuableCut(job);
     ASSERT_TRUE(answer);
     EXPECT_LE(answer->value, answer->bound);

@@ -80,12 +80,10 @@ TEST(PlanCheck, RefusesEveryKindOfBrokenPlan) {
         {"a lost side", [&](Sample& s) { parts(s)[2].second = -1; }},
         {"a cut outside of its part", [&](Sample& s) { parts(s)[2].at = in(11); }},
         {"a cut at the very edge", [&](Sample& s) { parts(s)[2].at = in(0); }},
-        {"a cut one tick off",
-         [&](Sample& s) { parts(s)[2].at = in(3) + Length::fromTicks(1); }},
+        {"a cut one tick off", [&](Sample& s) { parts(s)[2].at = in(3) + Length::fromTicks(1); }},
         {"a cut that does not go from edge to edge",
          [&](Sample& s) { parts(s)[4].area = rect(5, 3, 5, 7); }},
-        {"a part without area",
-         [&](Sample& s) { parts(s)[4].area = rect(4, 10, 6, 0); }},
+        {"a part without area", [&](Sample& s) { parts(s)[4].area = rect(4, 10, 6, 0); }},
         {"a piece that is not in the job", [&](Sample& s) { parts(s)[3].piece = 2; }},
         {"a piece of another size", [](Sample& s) { s.job.pieces[1].size = inchSize(3, 5); }},
         {"a turn that is not told", [&](Sample& s) { parts(s)[3].turned = false; }},
@@ -137,7 +135,8 @@ TEST(PlanCheck, CountsTheKerfBetweenParts) {
 TEST(PlanCheck, CountsStages) {
     CutJob job;
     job.rules.stages = CutStages::AtMostThree;
-    job.pieces = {{inchSize(10, 4), 1, false, 0}, {inchSize(4, 6), 1, false, 0},
+    job.pieces = {{inchSize(10, 4), 1, false, 0},
+                  {inchSize(4, 6), 1, false, 0},
                   {inchSize(4, 3), 1, false, 0}};
     job.sheets = {{inchSize(12, 10), 1, 1, {}, 0}};
     CutPlan plan;

@@ -15,10 +15,8 @@ CutJob randomJob(std::uint64_t seed, const RandomJobOptions& options) {
     job.rules.kerf = options.kerf;
     job.rules.stages = options.stages;
     for (int kind = 0; kind < options.kinds; ++kind) {
-        job.pieces.push_back({{eighths(8, 60), eighths(8, 60)},
-                              1 + number(options.mostCopies),
-                              number(2) == 0,
-                              0});
+        job.pieces.push_back(
+            {{eighths(8, 60), eighths(8, 60)}, 1 + number(options.mostCopies), number(2) == 0, 0});
     }
     for (int sheet = 1 + number(2); sheet > 0; --sheet) {
         CutSheet made{{eighths(64, 96), eighths(64, 96)}, std::nullopt, 1 + number(3), {}, 0};

@@ -22,7 +22,7 @@ Work freeWork() {
 
 TEST(ShapeTable, KnowsEverySmallestBox) {
     const Reduced reduced = twoKinds();
-    ShapeTable table(reduced, std::vector{2, 0}, {6, 6, 36, -1, false});
+    ShapeTable table(reduced, std::vector{2, 0}, {6, 6, 36, -1, false, nullptr});
     Work work = freeWork();
     ASSERT_TRUE(table.fill(work));
     ASSERT_EQ(table.states(), 3U);
@@ -38,7 +38,7 @@ TEST(ShapeTable, KnowsEverySmallestBox) {
 
 TEST(ShapeTable, LayoutsHoldWhatTheStateSays) {
     const Reduced reduced = twoKinds();
-    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, -1, false});
+    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, -1, false, nullptr});
     Work work = freeWork();
     ASSERT_TRUE(table.fill(work));
     for (std::size_t state = 1; state < table.states(); ++state) {
@@ -50,7 +50,7 @@ TEST(ShapeTable, LayoutsHoldWhatTheStateSays) {
 
 TEST(ShapeTable, LimitedWasteLeavesTightBoxes) {
     const Reduced reduced = twoKinds();
-    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, 0, false});
+    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, 0, false, nullptr});
     Work work = freeWork();
     ASSERT_TRUE(table.fill(work));
     EXPECT_TRUE(table.hasShape(2));
@@ -60,7 +60,7 @@ TEST(ShapeTable, LimitedWasteLeavesTightBoxes) {
 
 TEST(ShapeTable, GoesOnWhereItStopped) {
     const Reduced reduced = twoKinds();
-    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, -1, false});
+    ShapeTable table(reduced, std::vector{2, 1}, {6, 6, 36, -1, false, nullptr});
     Work work = freeWork();
     int rounds = 0;
     while (!table.fill(work, 1)) {
