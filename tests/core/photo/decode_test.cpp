@@ -200,11 +200,13 @@ TEST_F(Decode, FindsTheTimeOfATiff) {
 
 TEST_F(Decode, DoesNotTakeThePreviewOfARawPictureForThePhoto) {
     writeTiff(m_folder / "a.dng", FILETYPE_REDUCEDIMAGE, "2026:07:14 16:03:22");
-    for (const auto& error :
-         {photoFacts(m_folder / "a.dng").error(), decodePhoto(m_folder / "a.dng", 0).error()}) {
-        EXPECT_EQ(error.code, ErrorCode::WrongFormat);
-        EXPECT_TRUE(error.sentence.starts_with("This is a camera's raw picture"));
-    }
+    const auto expectRefused = [](const auto& read) {
+        ASSERT_FALSE(read);
+        EXPECT_EQ(read.error().code, ErrorCode::WrongFormat);
+        EXPECT_TRUE(read.error().sentence.starts_with("This is a camera's raw picture"));
+    };
+    expectRefused(photoFacts(m_folder / "a.dng"));
+    expectRefused(decodePhoto(m_folder / "a.dng", 0));
 }
 
 TEST_F(Decode, GivesTheToneSampleThatItsDecodedPhotoHas) {
