@@ -81,7 +81,9 @@ TEST_F(Recovery, KeepsAPageInTheMakingWithItsPhotosAndSmallPictures) {
     {
         RecoveryPlace place(folder(), m_files);
         // As a sketch first: of two copies only the later one may be left.
-        ASSERT_TRUE(place.write({{making.sketch, {}}, {}, original()}));
+        Making asSketch;
+        asSketch.sketch = making.sketch;
+        ASSERT_TRUE(place.write({asSketch, {}, original()}));
         ASSERT_TRUE(place.write({making, {{PieceId{1}, jpeg}}, original()}));
     }
     auto found = findAbandonedWork(folder());

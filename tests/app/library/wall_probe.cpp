@@ -66,6 +66,7 @@ class TimedApplication final : public QApplication {
 class SilentAsks final : public app::LibraryAsks {
   public:
     std::optional<QString> newName(const QString&) override { return {}; }
+    std::optional<QString> folderToMoveTo(const QStringList&) override { return {}; }
     QStringList filesToAdd() override { return {}; }
     std::optional<QString> folderToAdd() override { return {}; }
     std::optional<QString> libraryFolder(const QString&) override { return {}; }

@@ -267,10 +267,11 @@ TEST_F(FileFlowTest, ClosesWithoutLeavingARecoveryCopy) {
 class RecoveredWork : public FileFlowTest {
   protected:
     void SetUp() override {
-        Sketch lost = blankSketch();
-        lost.name = "Lost";
+        Making lost;
+        lost.sketch = blankSketch();
+        lost.sketch.name = "Lost";
         ASSERT_TRUE(RecoveryPlace(work.recoveryFolder, files)
-                        .write({{lost, {}}, {}, inFolder("garden.sketch.svg")}));
+                        .write({lost, {}, inFolder("garden.sketch.svg")}));
     }
 };
 
