@@ -33,7 +33,7 @@ Piece paperPiece(PieceKind kind, std::string paper) {
 
 Making pageWith(std::initializer_list<Piece> pieces) {
     Making making{blankSketch(), {}};
-    (void)apply(making.sketch, addPieces(making.sketch, pieces));
+    EXPECT_TRUE(apply(making.sketch, addPieces(making.sketch, pieces)));
     making.work.papers["kraft"] = {{200, 170, 130}, {}, {}, {}};
     making.work.papers["flowers"] = {
         {1, 2, 3}, "/papers/flowers.jpg", contentKeyOf("f"), Length::inches(12)};
@@ -137,7 +137,7 @@ TEST(PagePicture, PhotoAcrossTheFoldIsTwoPartsThatMeetAndTheGapStaysFree) {
     across.mats.clear();
     across.place.x = Length::inches(10);
     across.size = {Length::inches(6), Length::inches(4)};
-    across.printSize.reset();
+    across.printSize = across.size;
     Making making = pageWith({across});
     making.sketch.page.doublePage = true;
     making.sketch.page.foldGap = Length::inches(0, 1, 2);
