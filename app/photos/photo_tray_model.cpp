@@ -143,6 +143,7 @@ void PhotoTrayModel::arrange() {
 
 void PhotoTrayModel::onChange(const Change& change) {
     if (change.kinds == Change::Everything) {
+        m_standIns.clear();
         beginResetModel();
         m_order = sorted();
         endResetModel();
@@ -175,7 +176,21 @@ int PhotoTrayModel::rowOf(PhotoId id) const {
 
 QImage PhotoTrayModel::thumbnailAt(const QModelIndex& index) const {
     const Photo* photo = photoAt(index);
-    return photo && m_access.ifOpen() ? m_access.ifOpen()->thumbnail(wanted(*photo)) : QImage();
+    if (!photo) {
+        return {};
+    }
+    const QImage picture =
+        m_access.ifOpen() ? m_access.ifOpen()->thumbnail(wanted(*photo)) : QImage();
+    const PhotoState state = stateAt(index);
+    const bool isComing = m_access.ifOpen() && state != PhotoState::Missing &&
+                          state != PhotoState::Changed && state != PhotoState::Broken;
+    if (!picture.isNull() || isComing || !m_standIn) {
+        return picture;
+    }
+    const PhotoId id = idAt(index);
+    const auto known = m_standIns.find(id);
+    return known != m_standIns.end() ? known->second
+                                     : m_standIns.emplace(id, m_standIn(id)).first->second;
 }
 
 PhotoState PhotoTrayModel::stateAt(const QModelIndex& index) const {

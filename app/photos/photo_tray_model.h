@@ -2,6 +2,9 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <functional>
+#include <map>
+#include <utility>
 #include <vector>
 
 #include "app/editing/session.h"
@@ -22,6 +25,11 @@ class PhotoTrayModel final : public QAbstractListModel {
   public:
     // Both outlive the model.
     PhotoTrayModel(Session& session, PhotoAccess& access, QObject* parent = nullptr);
+
+    // What is shown of a photo that cannot be had: the small picture of the page's file, or a null
+    // image.
+    using StandIn = std::function<QImage(PhotoId)>;
+    void setStandIn(StandIn standIn) { m_standIn = std::move(standIn); }
 
     void setSort(TraySort sort);
     TraySort sort() const { return m_sort; }
@@ -54,6 +62,8 @@ class PhotoTrayModel final : public QAbstractListModel {
 
     Session& m_session;
     PhotoAccess& m_access;
+    StandIn m_standIn;
+    mutable std::map<PhotoId, QImage> m_standIns;  // asked for once
     TraySort m_sort = TraySort::Captured;
     std::vector<PhotoId> m_order;
 };

@@ -2,6 +2,7 @@
 #include "app/window/photo_place.h"
 
 #include <QFileInfo>
+#include <QImage>
 #include <QStandardPaths>
 #include <utility>
 
@@ -56,6 +57,7 @@ PhotoTrayPanel* PhotoPlace::makePanel(const QList<QAction*>& add) {
     connect(m_panel, &PhotoTrayPanel::whereIsIt, this, &PhotoPlace::askWhere);
     connect(m_panel, &PhotoTrayPanel::said, this,
             [this](const QString& sentence) { m_workplace.say(sentence); });
+    m_panel->model().setStandIn([this](PhotoId photo) { return standInFor(photo); });
     PhotoTrayView& view = m_panel->view();
     connect(&view, &PhotoTrayView::filesDropped, this,
             [this](const QStringList& paths) { this->add(paths); });
@@ -70,6 +72,20 @@ PhotoTrayPanel* PhotoPlace::makePanel(const QList<QAction*>& add) {
     m_care.lookAgain();  // work that was open before there was a window
     watchAsSet();
     return m_panel;
+}
+
+QImage PhotoPlace::standInFor(PhotoId photo) const {
+    for (const auto& [slot, placement] : m_workplace.session.work().placements) {
+        if (placement.photo == photo) {
+            const std::string jpeg =
+                m_document.keptPictures().find(m_workplace.session.making(), slot);
+            if (!jpeg.empty()) {
+                return QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
+                                        static_cast<int>(jpeg.size()), "jpg");
+            }
+        }
+    }
+    return {};
 }
 
 void PhotoPlace::lookAgain() {

@@ -50,6 +50,7 @@ class PhotoPlace final : public QObject {
 
   private:
     void watchAsSet();
+    QImage standInFor(PhotoId photo) const;
     void takeInstead(PhotoId photo, const LookedAt& file);
     QString folderToStartIn() const;
 

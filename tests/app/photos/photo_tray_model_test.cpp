@@ -78,6 +78,19 @@ TEST_F(Tray, SaysInWordsWhatItsMarksSay) {
     EXPECT_FALSE(words.contains(QStringLiteral("on the page")));
 }
 
+TEST_F(Tray, ShowsThePagesSmallPictureWherePhotosCannotBeRead) {
+    add("a.jpg", "");
+    EXPECT_TRUE(model.thumbnailAt(model.index(0)).isNull());
+    int asked = 0;
+    model.setStandIn([&](PhotoId) {
+        ++asked;
+        return QImage(8, 6, QImage::Format_RGB32);
+    });
+    EXPECT_EQ(model.thumbnailAt(model.index(0)).size(), QSize(8, 6));
+    EXPECT_EQ(model.thumbnailAt(model.index(0)).size(), QSize(8, 6));
+    EXPECT_EQ(asked, 1);
+}
+
 TEST_F(Tray, TakesPhotosAlongForThisWindowAndFilesForOthers) {
     const PhotoId id = add("a.jpg", "");
     const std::unique_ptr<QMimeData> mime(model.mimeData({model.index(0)}));
