@@ -10,7 +10,7 @@ namespace matwright {
 
 namespace {
 
-Length settingOf(const CutPart& part) {
+Length placeOfCut(const CutPart& part) {
     return part.at - (part.direction == CutDirection::Upright ? part.area.left() : part.area.top());
 }
 
@@ -57,7 +57,7 @@ int settingsOf(const SheetPlan& sheet) {
     std::set<Length> settings;
     for (const CutPart& part : sheet.parts) {
         if (part.use == CutPart::Use::Cut) {
-            settings.insert(settingOf(part));
+            settings.insert(placeOfCut(part));
         }
     }
     return static_cast<int>(settings.size());

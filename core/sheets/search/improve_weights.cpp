@@ -8,8 +8,8 @@ namespace matwright::sheets {
 
 namespace {
 
-constexpr std::int64_t mostTableWork = 4'000'000;
-constexpr double scale = 1e9;
+constexpr std::int64_t mostStepWork = 4'000'000;
+constexpr double priceScale = 1e9;
 
 // One step: the pattern that the present weights make best, on the stock they suit best.
 class PriceStep {
@@ -26,13 +26,13 @@ class PriceStep {
         const double largest = *std::ranges::max_element(m_price);
         Weights weights;
         for (const double price : m_price) {
-            weights.ofKind.push_back(static_cast<std::int64_t>(price / largest * scale));
+            weights.ofKind.push_back(static_cast<std::int64_t>(price / largest * priceScale));
         }
         double worst = 0;
         std::vector<int> pattern;
         for (const Stock& stock : m_reduced.stocks) {
             const auto table =
-                CutTable::made(m_reduced, stock, weights.ofKind, true, mostTableWork);
+                CutTable::made(m_reduced, stock, weights.ofKind, true, mostStepWork);
             if (!table) {
                 return false;
             }
