@@ -73,6 +73,7 @@ void PageView::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) {
         return;
     }
+    hoverAt(pointerAt(event->position(), event->modifiers()));
     const PieceId id = m_session.onlySelected();
     if (id != PieceId{} && m_hovered != PieceId{}) {
         activate(id);

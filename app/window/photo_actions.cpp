@@ -24,7 +24,7 @@ PhotoActions::PhotoActions(Workplace workplace, PhotoPlace& place, QObject* pare
                  {}})),
       stopWatching(
           newAction(this, {tr("Stop watc&hing"), tr("No folder is watched any more"), {}, {}, {}})),
-      put(newAction(this, {tr("&Put into a slot"),
+      put(newAction(this, {tr("Put &into a slot"),
                            tr("The chosen photo goes into the selected slot, or the next free one"),
                            {},
                            {},

@@ -18,7 +18,7 @@ PrintsPlace::PrintsPlace(Workplace workplace, PhotoAccess& access, Canvas& canva
     : QObject(window),
       crop(newAction(
           this,
-          {tr("&Crop…"), tr("Large: choose what shows of the photo, straighten it, even it out"),
+          {tr("Cro&p…"), tr("Large: choose what shows of the photo, straighten it, even it out"),
            QKeySequence(Qt::CTRL | Qt::Key_K), QString(), tr("Crop")},
           [this] { showCrop(); })),
       moveInside(
@@ -33,7 +33,7 @@ PrintsPlace::PrintsPlace(Workplace workplace, PhotoAccess& access, Canvas& canva
                     })),
       prints(newAction(
           this,
-          {tr("&Prints…"), tr("Files of exactly the right size for a photo printer or a shop"),
+          {tr("Pri&nts…"), tr("Files of exactly the right size for a photo printer or a shop"),
            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), QString(), tr("Prints…")},
           [this] { showPrints(); })),
       pagePicture(newAction(

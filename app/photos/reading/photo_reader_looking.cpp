@@ -106,7 +106,15 @@ void PhotoReader::checkStates(std::vector<WantedPhoto> photos) {
 }
 
 void PhotoReader::search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) {
-    m_jobs.add(Urgency::Search, {},
+    // Only the very same search need not be done twice.
+    std::string key;
+    for (const WantedPhoto& photo : photos) {
+        key += photo.content.text();
+    }
+    for (const std::string& folder : folders) {
+        key += '/' + folder;
+    }
+    m_jobs.add(Urgency::Search, key,
                [this, photos = std::move(photos),
                 folders = std::move(folders)](const std::stop_token& stop) {
                    const auto places = foundAgain(photos, folders, stop);
