@@ -39,8 +39,8 @@ class LiftedPictures {
     };
     void paintNow(QPainter& painter, std::int64_t key, const Piece& piece, std::size_t number,
                   const Viewport& viewport, const LabelStyle& labels) const;
-    void draw(Entry& entry, std::int64_t key, std::size_t number, const Viewport& viewport, const LabelStyle& labels,
-              double devicePixelRatio);
+    void draw(Entry& entry, std::int64_t key, std::size_t number, const Viewport& viewport,
+              const LabelStyle& labels, double devicePixelRatio);
 
     PageDress m_dress;
     std::map<std::int64_t, Entry> m_entries;

@@ -14,8 +14,8 @@ namespace matwright::app {
 
 // What a drag in progress shows; the sketch itself stays as it was until the drag is finished.
 struct Preview {
-    std::map<PieceId, Piece> changed;  // pieces of the sketch as they would be
-    std::vector<Piece> added;          // pieces that would be new, on top
+    std::map<PieceId, Piece> changed;     // pieces of the sketch as they would be
+    std::vector<Piece> added;             // pieces that would be new, on top
     std::map<PieceId, Placement> placed;  // photos as they would show in their slots
     SnapResult snap;
     std::vector<SnapGap> gaps;      // the live distances to the neighbours

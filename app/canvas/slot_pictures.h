@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <QObject>
 #include <QImage>
+#include <QObject>
 #include <functional>
 #include <map>
 #include <optional>
