@@ -10,6 +10,7 @@
 
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "core/checks/photo_checks.h"
 
 namespace matwright::app {
 
@@ -63,7 +64,7 @@ ChecksPanel::ChecksPanel(Session& session, SettingsStore& settings, QWidget* par
     connect(&m_run, &QFutureWatcherBase::finished, this, &ChecksPanel::finished);
     connect(&settings, &SettingsStore::changed, this, &ChecksPanel::ask);
     connect(&session, &Session::changed, this, [this](const Change& change) {
-        if (change.has(Change::Pieces) || change.has(Change::Page)) {
+        if (change.kinds & (Change::Pieces | Change::Page | Change::Photos | Change::Placements)) {
             ask();
         }
     });
@@ -94,8 +95,8 @@ void ChecksPanel::start() {
     m_outdated = false;
     m_stop = std::stop_source();
     m_run.setFuture(QtConcurrent::run(
-        [sketch = m_session.sketch(), settings = checkSettings(), stop = m_stop.get_token()] {
-            return checkSketch(sketch, settings, stop);
+        [making = m_session.making(), settings = checkSettings(), stop = m_stop.get_token()] {
+            return checkMaking(making, settings, stop);
         }));
 }
 

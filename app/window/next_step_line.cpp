@@ -29,8 +29,8 @@ void NextStepLine::showStep() {
         setText(tr("Now a photo slot: drag one from the tray onto the page."));
     } else if (!m_session.work().placements.empty()) {
         setText(
-            tr("Double-click a photo to move it inside its slot, Ctrl+K crops it large. When "
-               "they are as you like them, Prints… makes the files."));
+            tr("Double-click a photo to move it in its slot, Ctrl+K crops it. Prints… makes the "
+               "files."));
     } else {
         setText(tr(
             "Add mats, papers and a title. When it all fits, Template… prints it true to size."));

@@ -11,7 +11,7 @@ namespace matwright {
 
 namespace {
 
-// In the order of CheckKind.
+// In the order of CheckKind; CoarsePrint is in photo_checks.cpp.
 constexpr auto finders = {findOffPage, findOverMargin, findAcrossFold,      findPhotosOverlap,
                           findHidden,  findOffScale,   findNoSuchPrintSize, findTrimOverPrint};
 
@@ -64,6 +64,8 @@ std::string_view checkWord(CheckKind kind) {
             return "no-such-print-size";
         case CheckKind::TrimOverPrint:
             return "trim-over-print";
+        case CheckKind::CoarsePrint:
+            return "coarse-print";
     }
     return "";
 }

@@ -26,6 +26,7 @@ enum class CheckKind {
                     // innermost mat that has one; photo slots and paper only
     NoSuchPrintSize,  // the print is not in the catalogue
     TrimOverPrint,    // the trim does not fit in the print, as it lies
+    CoarsePrint,      // a photo has too few pixels for its print; only a page in the making has it
 };
 
 struct CheckSettings {

@@ -53,6 +53,23 @@ TEST_F(ChecksPanelTest, ListsWhatIsToMend) {
     EXPECT_GE(list->visualItemRect(list->item(0)).height(), 24);
 }
 
+TEST_F(ChecksPanelTest, TellsOfAPrintThatWillNotLookSharp) {
+    fill({photoSlot(inchSize(3, 4), {inches(2), inches(2)})});
+    ASSERT_TRUE(settled());
+    ASSERT_TRUE(panel.findings().empty());
+    Photo small;
+    small.path = "/photos/pier.jpg";
+    small.upright = {240, 320};  // 80 pixels an inch
+    ASSERT_TRUE(session.perform(addPhotos(session.work(), {&small, 1}), {}));
+    const PieceId slot = session.sketch().order.front();
+    ASSERT_TRUE(session.perform(placePhoto(session.making(), slot, PhotoId{1}), {}));
+    ASSERT_TRUE(settled());
+    ASSERT_EQ(panel.findings().size(), 1U);
+    EXPECT_EQ(panel.findings()[0].kind, CheckKind::CoarsePrint);
+    clickRow(0);
+    EXPECT_EQ(session.onlySelected(), slot);
+}
+
 TEST_F(ChecksPanelTest, ShowsWholeSentencesInANarrowPanel) {
     panel.resize(220, 300);
     fillWithOneOffThePage();

@@ -75,6 +75,7 @@ TEST(Checks, EveryKindHasItsOwnWordForScripts) {
         {CheckKind::OffScale, "off-scale"},
         {CheckKind::NoSuchPrintSize, "no-such-print-size"},
         {CheckKind::TrimOverPrint, "trim-over-print"},
+        {CheckKind::CoarsePrint, "coarse-print"},
     };
     for (const auto& [kind, word] : words) {
         EXPECT_EQ(checkWord(kind), word);
