@@ -43,7 +43,7 @@ class EditCommand final : public QUndoCommand {
 
   private:
     void swap() {
-        auto inverse = m_session.exchange(m_other);
+        auto inverse = m_session.exchange(m_session.withFoundPlaces(std::move(m_other)));
         assert(inverse);
         if (inverse) {
             m_other = std::move(*inverse);
@@ -88,6 +88,7 @@ void Session::reset(Making making) {
     m_selection.clear();
     m_markedUnsaved = false;
     m_undoStack.clear();
+    m_foundPlaces.clear();
     ++m_revision;
     emit changed({Change::Everything});
     emit cleanChanged(true);
@@ -145,6 +146,33 @@ Result<void> Session::performAndSelectAdded(const PageEdit& edit, const QString&
 int Session::newGesture() {
     static int last = 0;
     return ++last;
+}
+
+void Session::photoFound(PhotoId id, const std::string& path) {
+    const Photo* before = matwright::find(work(), id);
+    if (!before || before->path == path) {
+        return;
+    }
+    Photo after = *before;
+    after.path = path;
+    m_foundPlaces.erase({after.content, path});
+    m_foundPlaces.insert_or_assign({after.content, before->path}, path);
+    PageEdit edit;
+    edit.photos.photos.emplace(id, std::move(after));
+    [[maybe_unused]] const auto done = exchange(edit);
+    assert(done);
+}
+
+// An undone step brings back a whole photo, so also the place it had then.
+PageEdit Session::withFoundPlaces(PageEdit edit) const {
+    for (auto& [id, photo] : edit.photos.photos) {
+        auto place = m_foundPlaces.end();
+        while (photo &&
+               (place = m_foundPlaces.find({photo->content, photo->path})) != m_foundPlaces.end()) {
+            photo->path = place->second;
+        }
+    }
+    return edit;
 }
 
 void Session::select(Selection selection) {

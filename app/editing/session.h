@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+#include <map>
 #include <set>
 #include <string>
 #include <utility>
@@ -67,6 +68,11 @@ class Session final : public QObject {
     Result<void> performAndSelectAdded(const Edit& edit, const QString& label);
     static int newGesture();
 
+    // The photo lies at another place than the page says. No edit of the person's: no undo step,
+    // and what was saved counts as saved. Steps made before keep the new place when they are
+    // undone. Passed over where the photo is not there.
+    void photoFound(PhotoId photo, const std::string& path);
+
     // Ids that do not exist are passed over.
     void select(Selection selection);
     void selectAll();
@@ -87,6 +93,7 @@ class Session final : public QObject {
     // Applies without an undo step and tells the views; gives the inverse.
     Result<PageEdit> exchange(const PageEdit& edit);
     Change changeBy(const PageEdit& inverse) const;
+    PageEdit withFoundPlaces(PageEdit edit) const;
     void forgetMissingSelection();
 
     Making m_making;
@@ -94,6 +101,8 @@ class Session final : public QObject {
     QUndoStack m_undoStack;
     quint64 m_revision = 0;
     bool m_markedUnsaved = false;
+    // Places that photos had left when they were found, and where they were found. Never a circle.
+    std::map<std::pair<ContentKey, std::string>, std::string> m_foundPlaces;
 };
 
 }  // namespace matwright::app

@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "app/photos/photo_commands.h"
-
 namespace matwright::app {
 
 PhotoCare::PhotoCare(Session& session, PhotoAccess& access, std::function<QStringList()> folders,
@@ -33,8 +31,7 @@ void PhotoCare::listenTo(PhotoService* service) {
             [this](const ContentKey& content, const QString& path) {
                 for (const auto& [id, photo] : m_session.work().photos) {
                     if (photo.content == content) {
-                        const auto there = id;
-                        setPath(m_session, there, path.toStdString());
+                        m_session.photoFound(PhotoId(id), path.toStdString());
                         break;
                     }
                 }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <sstream>
 #include <utility>
 
 #include "core/photo/photo_source.h"
@@ -19,11 +20,12 @@ namespace {
 constexpr Length margin = Length::inches(0, 1, 2);
 constexpr Length headHeight = Length::inches(0, 1, 2);
 constexpr Length pictureSide = Length::inches(1, 1, 2);
-constexpr Length rowHeight = Length::inches(1, 3, 4);
+constexpr Length rowHeight = Length::inches(1, 7, 8);
 constexpr Length gap = Length::inches(0, 1, 8);
 constexpr Length textHeight = Length::points(9);
 constexpr Length lineHeight = Length::points(13);
 constexpr int columns = 2;
+constexpr std::size_t mostLines = 10;  // what a row has room for
 constexpr Colour ink{40, 40, 40};
 constexpr Colour frameGrey{150, 150, 150};
 
@@ -51,6 +53,24 @@ std::string fitted(const std::string& text, Length width, bool bold) {
     return cut + "…";
 }
 
+// Broken between words where it is too long; a single word that is longer still is cut.
+std::vector<std::string> wrapped(const std::string& text, Length width, bool bold) {
+    std::vector<std::string> lines{""};
+    std::istringstream words(text);
+    for (std::string word; words >> word;) {
+        const std::string longer = lines.back().empty() ? word : lines.back() + ' ' + word;
+        if (lines.back().empty() || textWidthBound(longer, textHeight, bold) <= width) {
+            lines.back() = longer;
+        } else {
+            lines.push_back(word);
+        }
+    }
+    for (std::string& one : lines) {
+        one = fitted(one, width, bold);
+    }
+    return lines;
+}
+
 // The print's paper as large as the picture's square allows, in its middle.
 Rect pictureBox(const Print& print, Point corner) {
     const Length longer = std::max(print.paper.width, print.paper.height);
@@ -73,15 +93,16 @@ std::string smallJpegOf(const Print& print, const Photo& photo) {
     return raster ? smallJpeg(*raster, quality) : "";
 }
 
-std::vector<std::string> wordsOf(const Print& print, const Photo& photo, bool isThere,
-                                 Scale scale) {
+// Names are cut to the column, so that what warns keeps its room.
+std::vector<std::string> wordsOf(const Print& print, const Photo& photo, bool isThere, Scale scale,
+                                 Length width) {
     const double ppi = effectivePpi(print.crop, photo.upright, print.window);
     const double loss = lossOf(print.crop, photo.upright, print.window);
     return {
-        print.name,
+        fitted(print.name, width, true),
         "print " + sizeText(print.paper, scale),
         print.trim.size() == print.paper ? "" : "cut to " + sizeText(print.trim.size(), scale),
-        std::filesystem::path(photo.path).filename().string(),
+        fitted(std::filesystem::path(photo.path).filename().string(), width, false),
         isThere ? ppiText(ppi) : "The photo is out of reach.",
         fmt::format("{:.0f} % of the photo is cut off", 100 * loss),
         print.crop.straighten.isZero() ? "" : "straightened " + turnText(print.crop.straighten)};
@@ -114,13 +135,15 @@ void addPrint(DoubleCheckSheet& sheet, const Print& print, const Photo& photo, s
     const Rect box = pictureBox(print, cell.corner);
     items.emplace_back(frame(box));
     Point at{cell.corner.x + pictureSide + gap, cell.corner.y + lineHeight};
-    bool isFirst = true;
-    for (const std::string& words : wordsOf(print, photo, !jpeg.empty(), scale)) {
-        if (!words.empty()) {
-            items.emplace_back(line(at, fitted(words, cell.textWidth, isFirst), isFirst));
-            at.y += lineHeight;
+    std::size_t lines = 0;
+    for (const std::string& words : wordsOf(print, photo, !jpeg.empty(), scale, cell.textWidth)) {
+        const bool isName = lines == 0;
+        for (const std::string& part : wrapped(words, cell.textWidth, isName)) {
+            if (!part.empty() && lines++ < mostLines) {
+                items.emplace_back(line(at, part, isName));
+                at.y += lineHeight;
+            }
         }
-        isFirst = false;
     }
     if (!jpeg.empty()) {
         sheet.pictures.push_back({box, std::move(jpeg)});

@@ -26,8 +26,8 @@ struct DoubleCheckSheet {
 };
 
 // As many sheets as are needed, two columns each, in the order of the prints; texts that are too
-// long for their column end in "…". `sheet` is at least 6 x 6 in. A photo that is out of reach
-// leaves its frame empty and says so.
+// long for their column go on in the next line, a word that is ends in "…". `sheet` is at least 6 x
+// 6 in. A photo that is out of reach leaves its frame empty and says so.
 std::vector<DoubleCheckSheet> doubleCheckSheets(const Making& making,
                                                 const std::vector<Print>& prints, Size sheet,
                                                 Scale scale);

@@ -92,6 +92,34 @@ TEST_F(PageSession, UndoesEverythingStepByStep) {
     EXPECT_EQ(session.making(), after);
 }
 
+TEST_F(PageSession, TakesAFoundPhotoForNoEditOfThePerson) {
+    session.setClean();
+    const int steps = session.undoStack().count();
+    session.photoFound(PhotoId{1}, "/moved/1.jpg");
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/moved/1.jpg");
+    EXPECT_TRUE(session.isClean());
+    EXPECT_EQ(session.undoStack().count(), steps);
+    EXPECT_EQ(last.kinds, unsigned{Change::Photos});
+    session.photoFound(PhotoId{9}, "/moved/9.jpg");
+    EXPECT_EQ(session.work().photos.size(), 2u);
+}
+
+TEST_F(PageSession, KeepsAFoundPlaceWhenAnEarlierStepIsUndone) {
+    PhotoEdit mark;
+    mark.photos[PhotoId{1}] = photo(1);
+    mark.photos[PhotoId{1}]->favourite = true;
+    ASSERT_TRUE(session.perform(mark, {}));
+    session.photoFound(PhotoId{1}, "/moved/1.jpg");
+    session.photoFound(PhotoId{1}, "/again/1.jpg");
+    session.undoStack().undo();
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/again/1.jpg");
+    EXPECT_FALSE(session.work().photos.at(PhotoId{1}).favourite);
+    session.photoFound(PhotoId{1}, "/photos/1.jpg");  // back where it was
+    session.undoStack().redo();
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/photos/1.jpg");
+    EXPECT_TRUE(session.work().photos.at(PhotoId{1}).favourite);
+}
+
 TEST_F(PageSession, JoinsTheStepsOfOneGesture) {
     put(PhotoId{1});
     const int steps = session.undoStack().count();

@@ -5,6 +5,7 @@
 
 #include "core/measure/catalogue.h"
 #include "core/photo/photo_source.h"
+#include "core/photo/photo_words.h"
 #include "core/sketch/edit.h"
 #include "tests/support/busy_photo.h"
 #include "tests/support/temporary_folder.h"
@@ -89,6 +90,26 @@ TEST(DoubleCheck, KeepsTextsInsideTheirColumns) {
                 << text->text;
         }
     }
+}
+
+TEST(DoubleCheck, ShowsAWarningToItsLastWord) {
+    const test::TemporaryFolder place;
+    Making making = pageOf(1, test::writeBusyPhoto(place / "beach.jpg", {1200, 900}, 1).string());
+    Placement& placement = making.work.placements.begin()->second;
+    placement.crop.zoom = 2 * Crop::one;  // 900 pixels of height for 4 inches, halved: 112 ppi
+    placement.crop.straighten = Angle::degrees(4);
+    const auto sheets =
+        doubleCheckSheets(making, printsOf(making, {}), letter, Scale::SixteenthInch);
+    std::string all;
+    for (const DrawingItem& item : sheets.front().drawing.layers.front().items) {
+        if (const auto* text = std::get_if<TextItem>(&item)) {
+            all += text->text + ' ';
+        }
+    }
+    const Print print = printsOf(making, {}).front();
+    const double ppi = effectivePpi(print.crop, {1200, 900}, print.window);
+    EXPECT_NE(all.find(ppiText(ppi)), std::string::npos) << all;
+    EXPECT_NE(all.find("to the right"), std::string::npos) << all;
 }
 
 TEST(DoubleCheck, SaysWherePhotosAreOutOfReach) {
