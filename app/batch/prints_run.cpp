@@ -5,49 +5,23 @@
 
 #include <algorithm>
 #include <ostream>
+#include <set>
 
 #include "app/batch/files.h"
 #include "app/batch/json_values.h"
 #include "app/batch/table.h"
+#include "core/library/names.h"
 #include "core/library/printable.h"
 #include "core/measure/length_text.h"
 #include "core/pagefile/page_file.h"
 #include "core/photo/photo_words.h"
 #include "core/prints/on_all_cores.h"
+#include "core/prints/print_names.h"
 #include "core/prints/rendering.h"
 
 namespace matwright::app {
 
 namespace {
-
-const char* suffixOf(PrintFormat format) {
-    switch (format) {
-        case PrintFormat::Png:
-            return ".png";
-        case PrintFormat::Tiff:
-            return ".tif";
-        case PrintFormat::Pdf:
-            return ".pdf";
-        default:
-            return ".jpg";
-    }
-}
-
-// A name every disk takes: what has a meaning in paths, and line ends, become a dash.
-std::string fileName(std::string name, PrintFormat format) {
-    constexpr std::size_t longest = 120;
-    for (char& letter : name) {
-        const bool isControl = static_cast<unsigned char>(letter) < ' ' || letter == '\x7f';
-        if (isControl || std::string_view("/\\:*?\"<>|").contains(letter)) {
-            letter = '-';
-        }
-    }
-    while (name.size() > longest || (!name.empty() && name.size() == longest &&
-                                     (static_cast<unsigned char>(name.back()) & 0xC0U) == 0x80U)) {
-        name.pop_back();
-    }
-    return name + suffixOf(format);
-}
 
 // A file to be made, and what became of it.
 struct Sheet {
@@ -65,14 +39,6 @@ struct PrintRun {
     const Photo& photoOf(PhotoId id) const { return making.work.photos.at(id); }
 };
 
-std::string sheetName(const Gang& gang, const std::vector<Print>& prints) {
-    std::string name;
-    for (const Gang::Place& place : gang.places) {
-        name += (name.empty() ? "" : " + ") + prints[place.print].name;
-    }
-    return name;
-}
-
 std::vector<Sheet> sheetsOf(const std::vector<Print>& prints, const PrintsCommand& command) {
     std::vector<Gang> gangs;
     if (command.ganged) {
@@ -83,8 +49,13 @@ std::vector<Sheet> sheetsOf(const std::vector<Print>& prints, const PrintsComman
         }
     }
     std::vector<Sheet> sheets;
+    std::set<std::string> taken;  // two long names may lose what sets them apart
     for (Gang& gang : gangs) {
-        const std::string name = fileName(sheetName(gang, prints), command.options.format);
+        const std::string stem = fileStemOf(gang, prints);
+        std::string name;
+        for (int number = 1; name.empty() || !taken.insert(name).second; ++number) {
+            name = numberedFileName(stem, number, suffixOf(command.options.format));
+        }
         sheets.push_back({std::move(gang), command.folder / name, std::nullopt, false});
     }
     return sheets;
@@ -100,6 +71,14 @@ Result<std::string> made(const PrintRun& run, const Gang& gang, const PrintOptio
         gang, run.prints, [&](PhotoId id) -> const Photo& { return run.photoOf(id); }, options);
 }
 
+// Originals are never written over.
+bool isPhotoOf(const Making& making, const std::filesystem::path& file) {
+    return std::ranges::any_of(making.work.photos, [&](const auto& entry) {
+        std::error_code ignored;
+        return std::filesystem::equivalent(entry.second.path, file, ignored);
+    });
+}
+
 void makeAll(PrintRun& run, const PrintOptions& options, FileStore& files) {
     onAllCores(run.sheets.size(), [&](std::size_t i) {
         Sheet& sheet = run.sheets[i];
@@ -107,6 +86,13 @@ void makeAll(PrintRun& run, const PrintOptions& options, FileStore& files) {
         if (!bytes) {
             sheet.failure = bytes.error();
             sheet.isPhotoAtFault = bytes.error().code != ErrorCode::WriteFailed;
+            return;
+        }
+        if (isPhotoOf(run.making, sheet.file)) {
+            sheet.failure =
+                Error{ErrorCode::WriteFailed,
+                      "A photo of the page has the name of this print. Choose another folder.",
+                      sheet.file.string()};
             return;
         }
         if (const Result<void> written = files.replace(sheet.file, *bytes); !written) {

@@ -49,7 +49,7 @@ CropTask taskFor(const Session& session, PieceId slot, Scale scale, const SlotPi
 }
 
 // Hands the window what the service has, now and when there is better.
-void feed(CropWindow& window, PhotoService& service, const WantedPhoto& photo) {
+void feed(CropDialog& window, PhotoService& service, const WantedPhoto& photo) {
     const auto showCopy = [&window, &service, content = photo.content] {
         if (const QImage copy = service.workingCopy(content); !copy.isNull()) {
             window.setCopy(copy);
@@ -57,7 +57,7 @@ void feed(CropWindow& window, PhotoService& service, const WantedPhoto& photo) {
             window.setMissing(fault);
         } else if (service.stateOf(content) == PhotoState::Missing) {
             window.setMissing(
-                CropWindow::tr("The photo is not where it was. Its crop can still be changed."));
+                CropDialog::tr("The photo is not where it was. Its crop can still be changed."));
         }
     };
     const auto showSample = [&window, &service, photo] {
@@ -92,9 +92,9 @@ Making withState(Making making, PieceId slot, const CropState& state) {
     return making;
 }
 
-CropWindow* makeCropWindow(Session& session, PieceId slot, Scale scale, PhotoService* service,
+CropDialog* makeCropDialog(Session& session, PieceId slot, Scale scale, PhotoService* service,
                            SlotPixels pixels, QWidget* parent) {
-    auto* window = new CropWindow(taskFor(session, slot, scale, pixels), parent);
+    auto* window = new CropDialog(taskFor(session, slot, scale, pixels), parent);
     QObject::connect(window, &QDialog::accepted, window, [window, &session, slot] {
         for (const CropHistory::Step& step : window->steps()) {
             (void)session.perform(editTo(session.making(), slot, step.state), step.label);
@@ -105,7 +105,7 @@ CropWindow* makeCropWindow(Session& session, PieceId slot, Scale scale, PhotoSer
         feed(*window, *service, wanted(session.work().photos.at(id)));
     } else {
         window->setMissing(
-            CropWindow::tr("Photos cannot be read: a part of the program is "
+            CropDialog::tr("Photos cannot be read: a part of the program is "
                            "missing. The crop can still be changed."));
     }
     return window;

@@ -4,7 +4,7 @@
 #include <functional>
 #include <stop_token>
 
-#include "app/crop/crop_window.h"
+#include "app/crop/crop_dialog.h"
 #include "app/photos/photo_service.h"
 
 namespace matwright::app {
@@ -18,7 +18,7 @@ using SlotPixels = std::function<Result<Raster>(const Making&, PieceId, std::sto
 // every gesture becomes one undo step of the session. `service` may be null: then the crop is made
 // without seeing the photo. Precondition: the slot has a photo. Everything referred to outlives the
 // window.
-CropWindow* makeCropWindow(Session& session, PieceId slot, Scale scale, PhotoService* service,
+CropDialog* makeCropDialog(Session& session, PieceId slot, Scale scale, PhotoService* service,
                            SlotPixels pixels, QWidget* parent);
 
 // The page with another state of the photo in the slot.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "app/editing/session.h"
 
@@ -14,6 +15,7 @@ namespace {
 constexpr double handleGap = 26;  // from the print's right edge to the handle
 constexpr qint64 burstPauseMs = 1000;
 constexpr int mostStraighten = 45'000;  // millidegrees
+constexpr int surroundingsPauseMs = 25;
 
 // -180,000 .. 179,999
 int signedMillidegrees(Angle angle) {
@@ -38,6 +40,9 @@ CropView::CropView(const CropSubject& subject, QWidget* parent)
         tr("Arrow keys move the photo, plus and minus zoom, square brackets straighten, Home "
            "starts again."));
     m_notice = tr("Fetching the photo…");
+    m_surroundings.setSingleShot(true);
+    m_surroundings.setInterval(surroundingsPauseMs);
+    connect(&m_surroundings, &QTimer::timeout, this, &CropView::moveSurroundings);
 }
 
 void CropView::setCopy(const QImage& copy) {
@@ -46,15 +51,17 @@ void CropView::setCopy(const QImage& copy) {
 }
 
 void CropView::setTone(const std::optional<ToneMap>& map) {
-    m_tile.setTone(map);
-    update();
+    if (m_tile.setTone(map)) {
+        update();
+    }
 }
 
 void CropView::showCrop(const Crop& crop, Length border) {
     setCrop(crop, border);
 }
 
-// Where the photo only moved, no more is painted than where it was and is.
+// Where the photo only moved, the frame is painted at once, and the faded photo around it a few
+// milliseconds later, together with the steps that come until then.
 void CropView::setCrop(const Crop& crop, Length border) {
     Crop moved = m_crop;
     moved.centreX = crop.centreX;
@@ -63,7 +70,20 @@ void CropView::setCrop(const Crop& crop, Length border) {
     const bool onlyMoved = moved == crop && border == m_border && !isShowingFinal();
     m_crop = crop;
     m_border = border;
-    onlyMoved ? update(before | photoArea()) : update();
+    if (!onlyMoved) {
+        update();
+        return;
+    }
+    // Less the pixel that the frame's dark edge lies on.
+    update(frame().window.toRect().adjusted(1, 1, -1, -1));
+    m_stale |= before | photoArea();
+    if (!m_surroundings.isActive()) {
+        m_surroundings.start();
+    }
+}
+
+void CropView::moveSurroundings() {
+    update(std::exchange(m_stale, {}));
 }
 
 QRect CropView::photoArea() const {

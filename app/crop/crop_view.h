@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QElapsedTimer>
+#include <QPixmap>
+#include <QTimer>
 #include <QWidget>
 #include <optional>
 
@@ -74,6 +76,7 @@ class CropView final : public QWidget {
     bool takeKey(const QKeyEvent& event);
     void setCrop(const Crop& crop, Length border);
     QRect photoArea() const;
+    void moveSurroundings();
     void tell(const Crop& crop, const QString& label, int gesture);
     int burst(Burst kind);
     void dragTo(QPointF at);
@@ -82,9 +85,9 @@ class CropView final : public QWidget {
     void updateCursor(QPointF at);
     void paintPhoto(QPainter& painter, const CropFrame& frame, const QRegion& area);
     void paintNotice(QPainter& painter, const CropFrame& frame) const;
-    void paintPaper(QPainter& painter, const CropFrame& frame) const;
-    void paintLines(QPainter& painter, const QRectF& window) const;
-    void paintHandle(QPainter& painter, const CropFrame& frame) const;
+    void paintPaper(QPainter& painter, const CropFrame& frame, const QRegion& area) const;
+    void paintLines(QPainter& painter, const QRectF& window);
+    void paintHandle(QPainter& painter, const CropFrame& frame, const QRegion& area) const;
     void paintCaptions(QPainter& painter, const CropFrame& frame) const;
     void paintFinal(QPainter& painter) const;
 
@@ -96,6 +99,10 @@ class CropView final : public QWidget {
     QString m_notice;
     QImage m_final;
     QPointF m_finalShift;
+    QPixmap m_levelLine;
+    QPixmap m_uprightLine;
+    QTimer m_surroundings;  // runs while the faded photo around the frame lags behind
+    QRect m_stale;          // where it does
 
     Drag m_drag = Drag::None;
     QPointF m_press;

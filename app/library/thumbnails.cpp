@@ -21,7 +21,8 @@ struct Thumbnails::Made {
 };
 
 struct Thumbnails::Shelf {
-    Shelf(const QString& folder, qint64 diskBytes) : files(folder, diskBytes, {ThumbnailFiles::Format::Png, thumbnailLook}) {}
+    Shelf(const QString& folder, qint64 diskBytes)
+        : files(folder, diskBytes, {ThumbnailFiles::Format::Png, thumbnailLook}) {}
 
     QMutex mutex;
     std::deque<WantedThumbnail> wanted;

@@ -32,8 +32,9 @@ PhotoIntake::PhotoIntake(Session& session, PhotoAccess& access,
         listenTo(access.ifOpen());
     }
     connect(&session, &Session::changed, this, [this](const Change& change) {
-        if (change.kinds == Change::Everything && m_isBusy) {
-            cancel();  // they were meant for the page before
+        // They were meant for the page before, and so are those that are told of while giving up.
+        if (change.kinds == Change::Everything && std::exchange(m_isBusy, false)) {
+            cancel();
         }
     });
 }

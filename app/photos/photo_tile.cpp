@@ -53,9 +53,13 @@ void PhotoTile::setCopy(const QImage& copy, PixelSize upright) {
     m_isValid = false;
 }
 
-void PhotoTile::setTone(const std::optional<ToneMap>& map) {
-    m_isValid = m_isValid && map == m_tone;
+bool PhotoTile::setTone(const std::optional<ToneMap>& map) {
+    if (map == m_tone) {
+        return false;
+    }
+    m_isValid = false;
     m_tone = map;
+    return true;
 }
 
 void PhotoTile::setAround(const QColor& colour) {

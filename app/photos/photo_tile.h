@@ -24,8 +24,8 @@ class PhotoTile {
     // The photo turned upright; smaller than the photo's own `upright` pixels or as large.
     void setCopy(const QImage& copy, PixelSize upright);
     bool hasCopy() const { return !m_sizes.empty(); }
-    // Nothing: the photo as it is.
-    void setTone(const std::optional<ToneMap>& map);
+    // Nothing: the photo as it is. False where that is no change.
+    bool setTone(const std::optional<ToneMap>& map);
     // The colour around the photo, and what the surroundings fade towards.
     void setAround(const QColor& colour);
 

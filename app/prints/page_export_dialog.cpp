@@ -17,7 +17,7 @@
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
-#include "app/prints/prints_run.h"
+#include "core/prints/print_names.h"
 
 namespace matwright::app {
 
@@ -119,7 +119,7 @@ void PageExportDialog::showSize() {
 }
 
 void PageExportDialog::save() {
-    const QString suffix = QString::fromStdString(suffixOf(format()));
+    const QString suffix = QString::fromUtf8(suffixOf(format()));
     QString path = m_asks.fileName(this, tr("Save the page as a picture"), m_suggestedName + suffix,
                                    tr("Pictures (*%1)").arg(suffix));
     if (path.isEmpty()) {

@@ -23,7 +23,7 @@ class PrintsPart {
     virtual ~PrintsPart() = default;
 
     // Precondition: the slot has a photo.
-    virtual QDialog* makeCropWindow(Session& session, PieceId slot, SettingsStore& settings,
+    virtual QDialog* makeCropDialog(Session& session, PieceId slot, SettingsStore& settings,
                                     PhotoService* service, QWidget* parent) = 0;
     // `suggestedName` is a path without a suffix, or empty.
     virtual QDialog* makePrintsWindow(const Making& making, const QString& suggestedName,

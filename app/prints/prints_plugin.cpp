@@ -17,9 +17,9 @@ class PrintsPlugin final : public QObject, public PrintsPart {
     Q_INTERFACES(matwright::app::PrintsPart)
 
   public:
-    QDialog* makeCropWindow(Session& session, PieceId slot, SettingsStore& settings,
+    QDialog* makeCropDialog(Session& session, PieceId slot, SettingsStore& settings,
                             PhotoService* service, QWidget* parent) override {
-        return app::makeCropWindow(session, slot, settings.value().scale, service, finalPixelsOf,
+        return app::makeCropDialog(session, slot, settings.value().scale, service, finalPixelsOf,
                                    parent);
     }
     QDialog* makePrintsWindow(const Making& making, const QString& suggestedName,

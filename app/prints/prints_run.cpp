@@ -2,29 +2,14 @@
 #include "app/prints/prints_run.h"
 
 #include <QtConcurrent/QtConcurrentMap>
-#include <algorithm>
 #include <utility>
 
 #include "core/library/names.h"
+#include "core/prints/print_names.h"
 
 namespace matwright::app {
 
 namespace {
-
-// What no file name may hold.
-std::string asFileStem(std::string name) {
-    std::ranges::replace(name, '/', '-');
-    std::erase_if(name, [](char c) { return static_cast<unsigned char>(c) < 32; });
-    return name;
-}
-
-std::string stemOfGang(const std::vector<Print>& prints, const Gang& gang) {
-    std::string stem;
-    for (const Gang::Place& place : gang.places) {
-        stem += (stem.empty() ? "" : " + ") + prints[place.print].name;
-    }
-    return asFileStem(stem);
-}
 
 Gang alone(const std::vector<Print>& prints, std::size_t index) {
     return {prints[index].paper, {{index, {}, false}}};
@@ -32,32 +17,20 @@ Gang alone(const std::vector<Print>& prints, std::size_t index) {
 
 }  // namespace
 
-std::string suffixOf(PrintFormat format) {
-    switch (format) {
-        case PrintFormat::Png:
-            return ".png";
-        case PrintFormat::Tiff:
-            return ".tif";
-        case PrintFormat::Pdf:
-            return ".pdf";
-        case PrintFormat::Jpeg:
-            break;
-    }
-    return ".jpg";
-}
-
 PrintsPlan planOf(Making making, const PrintOptions& options, bool ganged) {
     PrintsPlan plan{std::move(making), options, {}, {}};
     plan.prints = printsOf(plan.making, options);
     if (ganged) {
         for (Gang& gang : simpleGangs(plan.prints)) {
-            const std::string stem = stemOfGang(plan.prints, gang);
+            const std::string stem = fileStemOf(gang, plan.prints);
             plan.files.push_back({stem, std::move(gang)});
         }
         return plan;
     }
     for (std::size_t i = 0; i < plan.prints.size(); ++i) {
-        plan.files.push_back({asFileStem(plan.prints[i].name), alone(plan.prints, i)});
+        Gang gang = alone(plan.prints, i);
+        const std::string stem = fileStemOf(gang, plan.prints);
+        plan.files.push_back({stem, std::move(gang)});
     }
     return plan;
 }

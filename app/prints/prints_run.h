@@ -27,8 +27,6 @@ struct PrintsPlan {
     std::vector<PrintFile> files;
 };
 PrintsPlan planOf(Making making, const PrintOptions& options, bool ganged);
-// ".jpg", …
-std::string suffixOf(PrintFormat format);
 
 // Makes the files of a plan in the background, on both cores. Never over another file: a name that
 // is taken gets a number. Belongs to the window's thread.

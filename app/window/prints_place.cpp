@@ -94,7 +94,7 @@ void PrintsPlace::open(QDialog* dialog) {
 void PrintsPlace::showCrop() {
     const auto slot = slotWithPhoto();
     if (PrintsPart* opened = slot ? part() : nullptr) {
-        open(opened->makeCropWindow(m_workplace.session, *slot, m_workplace.settings,
+        open(opened->makeCropDialog(m_workplace.session, *slot, m_workplace.settings,
                                     m_access.open(), m_window));
     }
 }

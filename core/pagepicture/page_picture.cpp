@@ -118,7 +118,7 @@ class PieceParts {
         fill.from = from;
         fill.to = to;
         PagePiece made = part(PagePart::Piece, rectPath(print));
-        made.fill = std::move(fill);
+        made.fill = fill;
         return made;
     }
 

@@ -2,12 +2,9 @@
 #include "core/photo/photo_file.h"
 
 #include <fcntl.h>
-#include <xxhash.h>
 
-#include <algorithm>
 #include <array>
 #include <cerrno>
-#include <memory>
 #include <utility>
 #include <vector>
 
@@ -92,9 +89,7 @@ Result<int> PhotoFile::rewound() const {
 }
 
 Result<ContentKey> PhotoFile::content() const {
-    const std::unique_ptr<XXH3_state_t, XXH_errorcode (*)(XXH3_state_t*)> state(XXH3_createState(),
-                                                                                XXH3_freeState);
-    XXH3_128bits_reset(state.get());
+    ContentHash hash;
     std::vector<char> piece(std::size_t{1} << 20U);
     std::size_t at = 0;
     for (;;) {
@@ -102,17 +97,12 @@ Result<ContentKey> PhotoFile::content() const {
         if (!count) {
             return std::unexpected(count.error());
         }
-        XXH3_128bits_update(state.get(), piece.data(), *count);
+        hash.add({piece.data(), *count});
         at += *count;
         if (*count < piece.size()) {
-            break;
+            return hash.key();
         }
     }
-    XXH128_canonical_t canonical;
-    XXH128_canonicalFromHash(&canonical, XXH3_128bits_digest(state.get()));
-    ContentKey key;
-    std::ranges::copy(canonical.digest, key.bytes.begin());
-    return key;
 }
 
 Result<std::string> PhotoFile::contents(std::size_t limit) const {

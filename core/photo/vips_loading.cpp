@@ -28,13 +28,15 @@ VOption* loadOptions() {
 }
 
 VImage loadedWebP(std::string bytes, int shrink) {
-    auto* kept = new std::string(std::move(bytes));
-    VipsBlob* blob = vips_blob_new(nullptr, kept->data(), kept->size());
-    VImage image = VImage::webpload_buffer(blob, loadOptions()->set("scale", 1.0 / shrink));
-    vips_area_unref(VIPS_AREA(blob));
+    // Both are let go of where the header cannot be read.
+    auto kept = std::make_unique<std::string>(std::move(bytes));
+    const std::unique_ptr<VipsArea, decltype(&vips_area_unref)> area(
+        VIPS_AREA(vips_blob_new(nullptr, kept->data(), kept->size())), &vips_area_unref);
+    VImage image = VImage::webpload_buffer(reinterpret_cast<VipsBlob*>(area.get()),
+                                           loadOptions()->set("scale", 1.0 / shrink));
     g_signal_connect_swapped(
         image.get_image(), "postclose",
-        G_CALLBACK(+[](gpointer text) { delete static_cast<std::string*>(text); }), kept);
+        G_CALLBACK(+[](gpointer text) { delete static_cast<std::string*>(text); }), kept.release());
     return image;
 }
 

@@ -7,7 +7,7 @@ namespace matwright {
 
 namespace {
 
-constexpr std::uint8_t ink = 96;
+constexpr std::uint8_t markInk = 96;
 
 // A free stretch of an axis where a mark fits, last excluded; empty where it does not.
 struct MarkRun {
@@ -45,7 +45,7 @@ void darken(Raster& paper, int x, int y) {
     }
     const auto pixel = static_cast<std::size_t>(y) * static_cast<std::size_t>(paper.size.width) +
                        static_cast<std::size_t>(x);
-    std::fill_n(paper.pixels.begin() + static_cast<std::ptrdiff_t>(3 * pixel), 3, ink);
+    std::fill_n(paper.pixels.begin() + static_cast<std::ptrdiff_t>(3 * pixel), 3, markInk);
 }
 
 }  // namespace

@@ -171,6 +171,9 @@ Result<Raster> photoPixels(const std::filesystem::path& path, const PhotoView& v
         return std::unexpected(photo.error());
     }
     Work work = workOf(*photo, view);
+    if (const std::optional<Error> error = findTooLarge(photo->weight, work.pixels, path)) {
+        return std::unexpected(*error);
+    }
     const int shrink = decoderShrink(
         std::min(work.reach.width / work.pixels.width, work.reach.height / work.pixels.height));
     if (shrink > 1) {

@@ -23,8 +23,8 @@ std::optional<Rect> bleedBoxOf(const Print& print, const PrintOptions& options) 
 }
 
 Result<PicturePage> pageOf(const Print& print, const Photo& photo, const PrintOptions& options,
-                           std::stop_token stop) {
-    const Result<Raster> raster = renderPrint(print, photo, options, std::move(stop));
+                           const std::stop_token& stop) {
+    const Result<Raster> raster = renderPrint(print, photo, options, stop);
     if (!raster) {
         return std::unexpected(raster.error());
     }
@@ -50,21 +50,21 @@ CaptureFacts factsOf(const Gang& gang, const std::vector<Print>& prints,
 }  // namespace
 
 Result<std::string> printFile(const Print& print, const Photo& photo, const PrintOptions& options,
-                              std::stop_token stop) {
+                              const std::stop_token& stop) {
     if (options.format == PrintFormat::Pdf) {
-        Result<PicturePage> page = pageOf(print, photo, options, std::move(stop));
+        Result<PicturePage> page = pageOf(print, photo, options, stop);
         return page ? picturePdf({*std::move(page)}, print.name)
                     : Result<std::string>(std::unexpected(page.error()));
     }
-    const Result<Raster> raster = renderPrint(print, photo, options, std::move(stop));
+    const Result<Raster> raster = renderPrint(print, photo, options, stop);
     return raster ? pictureFile(*raster, captureFacts(photo, options.keepPlace), options)
                   : Result<std::string>(std::unexpected(raster.error()));
 }
 
 Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
                              const std::function<const Photo&(PhotoId)>& photoOf,
-                             const PrintOptions& options, std::stop_token stop) {
-    const Result<Raster> raster = renderGang(gang, prints, photoOf, options, std::move(stop));
+                             const PrintOptions& options, const std::stop_token& stop) {
+    const Result<Raster> raster = renderGang(gang, prints, photoOf, options, stop);
     if (!raster) {
         return std::unexpected(raster.error());
     }
@@ -81,7 +81,7 @@ Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
 
 Result<std::string> printsPdf(const std::vector<Print>& prints, const std::string& title,
                               const std::function<const Photo&(PhotoId)>& photoOf,
-                              const PrintOptions& options, std::stop_token stop) {
+                              const PrintOptions& options, const std::stop_token& stop) {
     PrintOptions asPdf = options;
     asPdf.format = PrintFormat::Pdf;
     std::vector<std::optional<Result<PicturePage>>> rendered(prints.size());

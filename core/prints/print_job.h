@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -15,6 +16,8 @@ enum class PrintFormat { Jpeg, Png, Tiff, Pdf };
 
 inline constexpr int smallestPpi = 72;
 inline constexpr int largestPpi = 1200;
+// Of one print or sheet, which is kept in memory: 24 x 36 in at 600 ppi is below.
+inline constexpr std::int64_t mostPrintPixels = 400'000'000;
 
 struct PrintOptions {
     PrintFormat format = PrintFormat::Jpeg;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/prints/rendering.h"
 
+#include <fmt/format.h>
+
 #include <mutex>
 #include <optional>
 #include <utility>
@@ -26,12 +28,23 @@ std::optional<Error> findFault(const PrintOptions& options) {
     return std::nullopt;
 }
 
+std::optional<Error> findTooLarge(PixelSize paper) {
+    if (paper.count() <= mostPrintPixels) {
+        return std::nullopt;
+    }
+    return Error{ErrorCode::TooLarge,
+                 fmt::format("The print would have {} megapixels; at most {} can be made. Choose "
+                             "fewer pixels an inch.",
+                             paper.count() / 1'000'000, mostPrintPixels / 1'000'000),
+                 ""};
+}
+
 // Tone, then sharpening: on the photo's own pixels, so that white stays white.
 Result<void> evenOut(Raster& picture, const Tone& tone, const std::filesystem::path& file,
-                     std::stop_token stop) {
+                     const std::stop_token& stop) {
     Histogram sample;
     if (tone.evenOut) {
-        const Result<Histogram> read = toneSample(file, std::move(stop));
+        const Result<Histogram> read = toneSample(file, stop);
         if (!read) {
             return std::unexpected(read.error());
         }
@@ -45,18 +58,21 @@ Result<void> evenOut(Raster& picture, const Tone& tone, const std::filesystem::p
 }  // namespace
 
 Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOptions& options,
-                           std::stop_token stop) {
+                           const std::stop_token& stop) {
     if (const std::optional<Error> fault = findFault(options)) {
         return std::unexpected(*fault);
     }
     const PixelPlaces places = placesOf(print, options);
+    if (const std::optional<Error> error = findTooLarge(places.paper)) {
+        return std::unexpected(*error);
+    }
     const PhotoView view{print.crop, print.window,  print.from,
                          print.to,   places.window, places.picture};
     Result<Raster> picture = photoPixels(photo.path, view, stop);
     if (!picture) {
         return picture;
     }
-    if (const auto done = evenOut(*picture, print.tone, photo.path, std::move(stop)); !done) {
+    if (const auto done = evenOut(*picture, print.tone, photo.path, stop); !done) {
         return std::unexpected(done.error());
     }
     if (picture->size == places.paper) {
@@ -72,8 +88,15 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
 
 Result<Raster> renderGang(const Gang& gang, const std::vector<Print>& prints,
                           const std::function<const Photo&(PhotoId)>& photoOf,
-                          const PrintOptions& options, std::stop_token stop) {
-    Raster sheet = whiteSheet(pixelsOf(gang.sheet, options.ppi));
+                          const PrintOptions& options, const std::stop_token& stop) {
+    if (const std::optional<Error> fault = findFault(options)) {
+        return std::unexpected(*fault);
+    }
+    const PixelSize size = pixelsOf(gang.sheet, options.ppi);
+    if (const std::optional<Error> error = findTooLarge(size)) {
+        return std::unexpected(*error);
+    }
+    Raster sheet = whiteSheet(size);
     std::mutex sheetOrFailure;
     std::optional<Error> failure;
     onAllCores(gang.places.size(), [&](std::size_t i) {

@@ -51,7 +51,7 @@ PixelPart shownPart(const WayRound& way, const PixelPart& inStored, PixelSize st
 }
 
 vips::VImage turned(const WayRound& way, const vips::VImage& picture) {
-    const vips::VImage mirrored = way.mirrored ? picture.fliphor() : picture;
+    vips::VImage mirrored = way.mirrored ? picture.fliphor() : picture;
     switch (way.quarters) {
         case 1:
             return mirrored.rot90();

@@ -114,9 +114,9 @@ void PhotoReader::takeThumbnail(const ContentKey& content, const Decoded& made,
 }
 
 int PhotoReader::sideFor(std::size_t photos, qint64 bytes) {
-    // Of a photo of 4:3 at four bytes a pixel.
+    // Of a square photo at four bytes a pixel: no other of this side takes more.
     for (const int side : {workingSide, 1'800, 1'300, 900, 640}) {
-        if (qint64{3} * side * side * static_cast<qint64>(photos) <= bytes) {
+        if (qint64{4} * side * side * static_cast<qint64>(photos) <= bytes) {
             return side;
         }
     }

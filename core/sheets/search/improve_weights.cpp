@@ -31,8 +31,7 @@ class PriceStep {
         double worst = 0;
         std::vector<int> pattern;
         for (const Stock& stock : m_reduced.stocks) {
-            const auto table =
-                CutTable::made(m_reduced, stock, weights.ofKind, true, mostStepWork);
+            const auto table = CutTable::made(m_reduced, stock, weights.ofKind, true, mostStepWork);
             if (!table) {
                 return false;
             }

@@ -40,7 +40,8 @@ SheetPacker::SheetPacker(const Reduced& reduced, const std::vector<Weights>& wei
         auto& apart = m_apart.emplace_back(n * n, 0);
         for (std::size_t i = 0; i < n; ++i) {
             for (std::size_t k = 0; k < n; ++k) {
-                apart[i * n + k] = !shareSheet(reduced.kinds[i], reduced.kinds[k], stock);
+                apart[i * n + k] =
+                    static_cast<char>(!shareSheet(reduced.kinds[i], reduced.kinds[k], stock));
             }
         }
     }

@@ -26,7 +26,7 @@ void TreeSearch::prepare(const Task& task) {
         const Side turned{kind.h, kind.w};
         m_sides.push_back(task.stripsLevel ? turned : asIs);
         m_sides.push_back(task.stripsLevel ? asIs : turned);
-        m_turn.push_back(kind.turn);
+        m_turn.push_back(static_cast<char>(kind.turn));
         if (task.counts[i] > 0) {
             m_used.push_back(static_cast<int>(i));
             m_left.push_back(static_cast<std::uint16_t>(task.counts[i]));

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace matwright::sheets {
 
@@ -66,9 +65,12 @@ std::int64_t ValueBounds::byArea(const Reduced& reduced, const std::vector<std::
 }
 
 void ValueBounds::fillInside(const Reduced& reduced, const std::vector<std::int64_t>& values) {
-    m_byDensity.resize(reduced.kinds.size());
-    std::iota(m_byDensity.begin(), m_byDensity.end(), 0);
-    std::erase_if(m_byDensity, [&](int k) { return values[static_cast<std::size_t>(k)] <= 0; });
+    m_byDensity.clear();
+    for (std::size_t i = 0; i < reduced.kinds.size(); ++i) {
+        if (values[i] > 0) {
+            m_byDensity.push_back(static_cast<int>(i));
+        }
+    }
     std::ranges::stable_sort(m_byDensity, std::greater{}, [&](int k) {
         const auto i = static_cast<std::size_t>(k);
         return static_cast<double>(values[i]) / static_cast<double>(reduced.kinds[i].area());

@@ -136,6 +136,35 @@ TEST(BatchPrints, SaysWhichPhotoIsGoneAndMakesNoFile) {
     EXPECT_TRUE(std::filesystem::is_empty(batch.at("prints")));
 }
 
+TEST(BatchPrints, NeverWritesOverAPhotoOfThePage) {
+    WithPhotos batch;
+    const std::string photo = batch.at("1 lighthouse.jpg");
+    std::filesystem::copy_file(batch.at("beach.jpg"), photo);
+    batch.listing(
+        R"({"sketch": "page.sketch.svg", "photos": [{"photo": "1 lighthouse.jpg", "slot": 1}]})");
+    ASSERT_EQ(batch.makePage(), Done) << batch.err;
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.place.path()}),
+              CouldNotWrite);
+    EXPECT_NE(batch.err.find("Choose another folder"), std::string::npos) << batch.err;
+    EXPECT_EQ(*batch.store.read(photo, 1U << 24U),
+              *batch.store.read(batch.at("beach.jpg"), 1U << 24U));
+}
+
+TEST(BatchPrints, GivesEachHalfOfALongNamedSlotItsOwnFile) {
+    WithPhotos batch;
+    Sketch sketch = smallSketch();
+    sketch.page.doublePage = true;
+    Piece& piece = sketch.pieces.begin()->second;
+    piece.name = std::string(240, 'n');
+    const Length fold = sketch.page.size.width;
+    piece.place.x = fold - piece.size.width / 2;
+    test::writeFile(batch.place / "page.sketch.svg", writeSketch(sketch));
+    ASSERT_EQ(batch.makePage(), Done) << batch.err;
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints")}), Done)
+        << batch.err;
+    EXPECT_EQ(std::ranges::distance(std::filesystem::directory_iterator(batch.at("prints"))), 2);
+}
+
 TEST(BatchPrints, RefusesAFolderThatCannotBeMade) {
     WithPhotos batch;
     ASSERT_EQ(batch.makePage(), Done);

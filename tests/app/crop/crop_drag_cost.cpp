@@ -150,8 +150,8 @@ int main(int argc, char** argv) {
     PhotoReader reader(folder.filePath("cache"));
     int copies = 0;
     QObject::connect(&reader, &PhotoService::workingCopyReady, [&copies] { ++copies; });
-    app::CropWindow* window =
-        makeCropWindow(session, PieceId{1}, Scale::SixteenthInch, &reader, {}, nullptr);
+    app::CropDialog* window =
+        makeCropDialog(session, PieceId{1}, Scale::SixteenthInch, &reader, {}, nullptr);
     window->resize(1280, 800);
     window->show();
     if (!QTest::qWaitForWindowExposed(window) ||

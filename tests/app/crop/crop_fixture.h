@@ -11,8 +11,8 @@
 #include <QWheelEvent>
 #include <memory>
 
+#include "app/crop/crop_dialog.h"
 #include "app/crop/crop_panel.h"
-#include "app/crop/crop_window.h"
 
 namespace matwright::app {
 
@@ -42,7 +42,7 @@ class CropFixture : public testing::Test {
     }
 
     void open(CropTask given = task()) {
-        window = std::make_unique<CropWindow>(std::move(given));
+        window = std::make_unique<CropDialog>(std::move(given));
         window->resize(1100, 760);
         window->show();
         window->setCopy(tellingPicture({800, 600}));
@@ -78,7 +78,7 @@ class CropFixture : public testing::Test {
     }
     std::size_t steps() { return window->steps().size(); }
 
-    std::unique_ptr<CropWindow> window;
+    std::unique_ptr<CropDialog> window;
 };
 
 }  // namespace matwright::app

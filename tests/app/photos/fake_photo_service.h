@@ -17,10 +17,14 @@ class FakePhotoService final : public PhotoService {
     std::map<ContentKey, PhotoState> states;
     std::map<ContentKey, QImage> copies;
     int cancelled = 0;
+    std::vector<LookedAt> toldOnCancel;  // what was looked at and not told yet
 
     void lookAt(std::vector<std::string> paths) override { askedToLookAt = std::move(paths); }
     void cancel() override {
         ++cancelled;
+        if (!toldOnCancel.empty()) {
+            emit lookedAt(toldOnCancel);
+        }
         emit lookedAtAll();
     }
     void checkStates(std::vector<WantedPhoto>) override {}

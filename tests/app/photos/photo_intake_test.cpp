@@ -89,6 +89,15 @@ TEST_F(Intake, GivesUpWhenAnotherPageIsOpened) {
     EXPECT_TRUE(session.work().isEmpty());
 }
 
+TEST_F(Intake, BringsNothingIntoAnotherPageThatIsToldWhileGivingUp) {
+    service.toldOnCancel = {seen("/photos/early.jpg", 8)};
+    intake.add({QStringLiteral("/photos")});
+    session.reset(blankSketch());
+    EXPECT_EQ(service.cancelled, 1);
+    EXPECT_TRUE(session.work().isEmpty());
+    EXPECT_EQ(session.undoStack().count(), 0);
+}
+
 TEST_F(Intake, SaysWhyWhereThePartIsMissing) {
     PhotoAccess none(QStringLiteral("/nowhere"), QStringLiteral("/nowhere"));
     PhotoIntake without(session, none, [this](const QString& sentence) { said = sentence; });

@@ -199,7 +199,7 @@ TEST_F(Reader, MakesCopiesOfManyPhotosSmaller) {
         const qint64 side = PhotoReader::sideFor(photos, 260LL << 20);
         EXPECT_GE(side, 450);
         if (photos <= 200) {
-            EXPECT_LE(3 * side * side * qint64(photos), 260LL << 20) << photos;
+            EXPECT_LE(4 * side * side * qint64(photos), 260LL << 20) << photos;
         }
     }
 }

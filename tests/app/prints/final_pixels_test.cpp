@@ -49,8 +49,8 @@ TEST_F(FinalPixelsTest, At100PercentTheWindowShowsThePixelsOfTheFileWithinOneOf2
     Session session;
     session.reset(making);
     PhotoReader reader(QString::fromStdString(folder() / "cache"));
-    std::unique_ptr<CropWindow> window(
-        makeCropWindow(session, slot, Scale::SixteenthInch, &reader, finalPixelsOf, nullptr));
+    std::unique_ptr<CropDialog> window(
+        makeCropDialog(session, slot, Scale::SixteenthInch, &reader, finalPixelsOf, nullptr));
     window->resize(1200, 800);
     window->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
@@ -81,8 +81,8 @@ TEST_F(FinalPixelsTest, EveryGestureOfAnAcceptedWindowIsOneUndoStepOfThePage) {
     put(addPhoto(3, {1200, 900}), slot);
     Session session;
     session.reset(making);
-    std::unique_ptr<CropWindow> window(
-        makeCropWindow(session, slot, Scale::SixteenthInch, nullptr, finalPixelsOf, nullptr));
+    std::unique_ptr<CropDialog> window(
+        makeCropDialog(session, slot, Scale::SixteenthInch, nullptr, finalPixelsOf, nullptr));
     window->show();
     window->view().zoomBy(1.5);
     window->view().turnRight();

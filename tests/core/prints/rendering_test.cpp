@@ -205,6 +205,22 @@ TEST_F(Rendering, RefusesPixelsNobodyPrints) {
               ErrorCode::OutOfRange);
 }
 
+TEST_F(Rendering, RefusesAPaperOfTooManyPixels) {
+    const Photo photo = written(halves({600, 600}));
+    PrintOptions options;
+    options.ppi = 1200;
+    const Print huge = printOf({in(100), in(100)});  // 14,400 megapixels, 43 GB
+    const auto refused = renderPrint(huge, photo, options);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::TooLarge);
+    EXPECT_NE(refused.error().sentence.find("fewer pixels an inch"), std::string::npos);
+    const auto sheet = renderGang(
+        {huge.paper, {{0, {}, false}}}, {huge}, [&](PhotoId) -> const Photo& { return photo; },
+        options);
+    ASSERT_FALSE(sheet);
+    EXPECT_EQ(sheet.error().code, ErrorCode::TooLarge);
+}
+
 TEST_F(Rendering, StopsWhenAsked) {
     const Photo photo = written(test::busyPhoto({1200, 900}, 7));
     std::stop_source source;

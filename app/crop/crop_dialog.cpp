@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/crop/crop_window.h"
+#include "app/crop/crop_dialog.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -28,7 +28,7 @@ constexpr int finalDelayMs = 250;  // after the last change while the final pixe
 
 }  // namespace
 
-CropWindow::CropWindow(CropTask task, QWidget* parent)
+CropDialog::CropDialog(CropTask task, QWidget* parent)
     : QDialog(parent),
       m_task(std::move(task)),
       m_history(m_task.start),
@@ -49,7 +49,7 @@ CropWindow::CropWindow(CropTask task, QWidget* parent)
     connectPanel();
     m_finalTimer.setSingleShot(true);
     m_finalTimer.setInterval(finalDelayMs);
-    connect(&m_finalTimer, &QTimer::timeout, this, &CropWindow::makeFinal);
+    connect(&m_finalTimer, &QTimer::timeout, this, &CropDialog::makeFinal);
     const QSize available = screen()->availableSize();
     resize((available * 0.9).boundedTo({1500, 1000}));
     m_view->setFocus();
@@ -57,9 +57,9 @@ CropWindow::CropWindow(CropTask task, QWidget* parent)
     showState();
 }
 
-CropWindow::~CropWindow() = default;
+CropDialog::~CropDialog() = default;
 
-QWidget* CropWindow::makeSide() {
+QWidget* CropDialog::makeSide() {
     auto* side = new QWidget;
     side->setFixedWidth(sideWidth);
     auto* column = new QVBoxLayout(side);
@@ -83,7 +83,7 @@ QWidget* CropWindow::makeSide() {
     return side;
 }
 
-QWidget* CropWindow::makeButtons() {
+QWidget* CropDialog::makeButtons() {
     auto* buttons = new QWidget;
     auto* grid = new QGridLayout(buttons);
     grid->setContentsMargins(12, 4, 12, 0);
@@ -105,13 +105,13 @@ QWidget* CropWindow::makeButtons() {
     grid->addWidget(m_finalButton, 0, 0, 1, 2);
     grid->addWidget(cancel, 1, 0);
     grid->addWidget(done, 1, 1);
-    connect(m_finalButton, &QPushButton::toggled, this, &CropWindow::changeWhatIsShown);
+    connect(m_finalButton, &QPushButton::toggled, this, &CropDialog::changeWhatIsShown);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(done, &QPushButton::clicked, this, &QDialog::accept);
     return buttons;
 }
 
-void CropWindow::addUndo() {
+void CropDialog::addUndo() {
     m_undo = new QAction(tr("Undo"), this);
     m_redo = new QAction(tr("Redo"), this);
     m_undo->setShortcuts(QKeySequence::Undo);
@@ -130,7 +130,7 @@ void CropWindow::addUndo() {
     addActions({m_undo, m_redo});
 }
 
-void CropWindow::connectView() {
+void CropDialog::connectView() {
     connect(m_view, &CropView::cropped, this,
             [this](const Crop& crop, const QString& label, int gesture) {
                 CropState state = m_history.now();
@@ -148,10 +148,10 @@ void CropWindow::connectView() {
     });
 }
 
-void CropWindow::connectPanel() {
-    connect(m_panel, &CropPanel::angleTyped, this, &CropWindow::takeAngle);
-    connect(m_panel, &CropPanel::borderTyped, this, &CropWindow::takeBorder);
-    connect(m_panel, &CropPanel::zoomSlid, this, &CropWindow::takeZoom);
+void CropDialog::connectPanel() {
+    connect(m_panel, &CropPanel::angleTyped, this, &CropDialog::takeAngle);
+    connect(m_panel, &CropPanel::borderTyped, this, &CropDialog::takeBorder);
+    connect(m_panel, &CropPanel::zoomSlid, this, &CropDialog::takeZoom);
     connect(m_panel, &CropPanel::startAgainAsked, m_view, &CropView::startAgain);
     connect(m_panel, &CropPanel::leftTurnAsked, m_view, &CropView::turnLeft);
     connect(m_panel, &CropPanel::rightTurnAsked, m_view, &CropView::turnRight);
@@ -162,28 +162,28 @@ void CropWindow::connectPanel() {
                 state.tone = tone;
                 take(state, label, gesture);
             });
-    connect(&m_panel->tone(), &TonePanel::beforeHeld, this, &CropWindow::holdBefore);
+    connect(&m_panel->tone(), &TonePanel::beforeHeld, this, &CropDialog::holdBefore);
 }
 
-void CropWindow::setCopy(const QImage& copy) {
+void CropDialog::setCopy(const QImage& copy) {
     m_view->setCopy(copy);
 }
 
-void CropWindow::setSample(const Histogram& sample) {
+void CropDialog::setSample(const Histogram& sample) {
     m_sample = sample;
     showTone();
 }
 
-void CropWindow::setMissing(const QString& sentence) {
+void CropDialog::setMissing(const QString& sentence) {
     m_view->setNotice(sentence);
 }
 
-void CropWindow::take(const CropState& state, const QString& label, int gesture) {
+void CropDialog::take(const CropState& state, const QString& label, int gesture) {
     m_history.take(state, label, gesture);
     showState();
 }
 
-void CropWindow::takeZoom(int zoom, int gesture) {
+void CropDialog::takeZoom(int zoom, int gesture) {
     CropState state = m_history.now();
     const double factor = double(zoom) / state.crop.zoom;
     state.crop = zoomedAbout(state.crop, m_task.subject.upright,
@@ -191,21 +191,21 @@ void CropWindow::takeZoom(int zoom, int gesture) {
     take(state, tr("Zoom photo"), gesture);
 }
 
-void CropWindow::takeAngle(Angle angle, int gesture) {
+void CropDialog::takeAngle(Angle angle, int gesture) {
     CropState state = m_history.now();
     state.crop = straightened(state.crop, m_task.subject.upright,
                               windowSize(m_task.subject, state.border), angle);
     take(state, tr("Straighten photo"), gesture);
 }
 
-void CropWindow::takeBorder(Length border, int gesture) {
+void CropDialog::takeBorder(Length border, int gesture) {
     CropState state = m_history.now();
     state.border = border;
     state.crop = settled(state.crop, m_task.subject.upright, windowSize(m_task.subject, border));
     take(state, tr("Change white border"), gesture);
 }
 
-void CropWindow::showState() {
+void CropDialog::showState() {
     const CropState& state = m_history.now();
     m_view->showCrop(state.crop, state.border);
     m_panel->showState(state);
@@ -217,7 +217,7 @@ void CropWindow::showState() {
     }
 }
 
-void CropWindow::showTone() {
+void CropDialog::showTone() {
     const Tone& tone = m_history.now().tone;
     if (m_isBefore || !m_sample || tone == Tone{}) {
         m_view->setTone(std::nullopt);
@@ -226,7 +226,7 @@ void CropWindow::showTone() {
     }
 }
 
-void CropWindow::holdBefore(bool held) {
+void CropDialog::holdBefore(bool held) {
     if (std::exchange(m_isBefore, held) != held) {
         showTone();
         if (showsFinal()) {
@@ -235,15 +235,15 @@ void CropWindow::holdBefore(bool held) {
     }
 }
 
-bool CropWindow::showsFinal() const {
+bool CropDialog::showsFinal() const {
     return m_finalButton->isChecked();
 }
 
-void CropWindow::setShowsFinal(bool on) {
+void CropDialog::setShowsFinal(bool on) {
     m_finalButton->setChecked(on);
 }
 
-void CropWindow::changeWhatIsShown(bool on) {
+void CropDialog::changeWhatIsShown(bool on) {
     m_finalTimer.stop();
     m_finalButton->setText(on ? tr("&Back to the frame") : tr("Look at &100 %"));
     if (on) {
@@ -255,13 +255,13 @@ void CropWindow::changeWhatIsShown(bool on) {
     showHint();
 }
 
-void CropWindow::showHint() {
+void CropDialog::showHint() {
     m_news->setText(
         tr("Drag the photo under the frame, turn the wheel to zoom, pull the round "
            "handle to straighten."));
 }
 
-void CropWindow::makeFinal() {
+void CropDialog::makeFinal() {
     if (!m_task.finalPixels) {
         return;
     }
@@ -275,12 +275,12 @@ void CropWindow::makeFinal() {
     });
 }
 
-void CropWindow::changeLines() {
+void CropDialog::changeLines() {
     auto* lines = m_panel->findChild<QComboBox*>(QStringLiteral("lines"));
     lines->setCurrentIndex((lines->currentIndex() + 1) % lines->count());
 }
 
-void CropWindow::keyPressEvent(QKeyEvent* event) {
+void CropDialog::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_B && event->modifiers() == Qt::NoModifier) {
         holdBefore(true);
     } else if (event->key() == Qt::Key_G && event->modifiers() == Qt::NoModifier) {
@@ -290,7 +290,7 @@ void CropWindow::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void CropWindow::keyReleaseEvent(QKeyEvent* event) {
+void CropDialog::keyReleaseEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_B && !event->isAutoRepeat()) {
         holdBefore(false);
     }

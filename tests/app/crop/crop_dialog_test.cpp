@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/crop/crop_window.h"
+#include "app/crop/crop_dialog.h"
 
 #include <QLineEdit>
 #include <QPushButton>
@@ -14,7 +14,7 @@
 namespace matwright::app {
 namespace {
 
-class CropWindowTest : public CropFixture {
+class CropDialogTest : public CropFixture {
   protected:
     void type(TypedField* field, const QString& text) {
         field->setFocus();
@@ -28,7 +28,7 @@ class CropWindowTest : public CropFixture {
     }
 };
 
-TEST_F(CropWindowTest, SaysHowFinelyItPrintsAndWhatIsLost) {
+TEST_F(CropDialogTest, SaysHowFinelyItPrintsAndWhatIsLost) {
     open();
     // 4000 px over 6 in are 666.7 ppi (never told as more); of 3000 rows 2667 show.
     EXPECT_TRUE(window->panel().finenessText().contains("666"))
@@ -37,7 +37,7 @@ TEST_F(CropWindowTest, SaysHowFinelyItPrintsAndWhatIsLost) {
         << window->panel().lossText().toStdString();
 }
 
-TEST_F(CropWindowTest, WarnsBelow200AndRefusesToPretendBelow100) {
+TEST_F(CropDialogTest, WarnsBelow200AndRefusesToPretendBelow100) {
     open();
     view().zoomBy(4);
     EXPECT_TRUE(window->panel().finenessText().contains("166"));
@@ -48,7 +48,7 @@ TEST_F(CropWindowTest, WarnsBelow200AndRefusesToPretendBelow100) {
     EXPECT_TRUE(window->panel().lossText().contains("%"));
 }
 
-TEST_F(CropWindowTest, TypedAngleStraightensAsOneStep) {
+TEST_F(CropDialogTest, TypedAngleStraightensAsOneStep) {
     open();
     type(field<AngleField>(), "2.5 left");
     EXPECT_EQ(crop().straighten, -Angle::millidegrees(2500));
@@ -56,7 +56,7 @@ TEST_F(CropWindowTest, TypedAngleStraightensAsOneStep) {
     EXPECT_TRUE(window->isVisible()) << "Enter in a field belongs to the field";
 }
 
-TEST_F(CropWindowTest, WhiteBorderMakesTheWindowSmallerAndStaysInRange) {
+TEST_F(CropDialogTest, WhiteBorderMakesTheWindowSmallerAndStaysInRange) {
     open();
     type(field<LengthField>(), "1/4");
     EXPECT_EQ(window->state().border, Length::inches(0, 1, 4));
@@ -66,7 +66,7 @@ TEST_F(CropWindowTest, WhiteBorderMakesTheWindowSmallerAndStaysInRange) {
     EXPECT_EQ(window->state().border, Length::inches(0, 1, 4));
 }
 
-TEST_F(CropWindowTest, ToneIsPartOfTheStepsAndBeforeShowsThePhotoAsItIs) {
+TEST_F(CropDialogTest, ToneIsPartOfTheStepsAndBeforeShowsThePhotoAsItIs) {
     open();
     view().setLines(CropView::Lines::None);
     const QPoint at = middle().toPoint();
@@ -83,7 +83,7 @@ TEST_F(CropWindowTest, ToneIsPartOfTheStepsAndBeforeShowsThePhotoAsItIs) {
     EXPECT_EQ(view().grab().toImage().pixelColor(at), toned);
 }
 
-TEST_F(CropWindowTest, ShowsTheFinalPixelsOneByOne) {
+TEST_F(CropDialogTest, ShowsTheFinalPixelsOneByOne) {
     CropTask given = task();
     Raster print{{300, 200}, {}};
     for (int i = 0; i < 300 * 200 * 3; ++i) {
@@ -104,7 +104,7 @@ TEST_F(CropWindowTest, ShowsTheFinalPixelsOneByOne) {
     EXPECT_FALSE(view().isShowingFinal());
 }
 
-TEST_F(CropWindowTest, TellsWhyTheFinalPixelsCannotBeMade) {
+TEST_F(CropDialogTest, TellsWhyTheFinalPixelsCannotBeMade) {
     CropTask given = task();
     given.finalPixels = [](const CropState&, const std::stop_token&) -> Result<Raster> {
         return std::unexpected(Error{ErrorCode::NotFound, "The photo is not there any more.", ""});

@@ -37,12 +37,12 @@ struct CropTask {
 // The large crop view: the photo in its frame, and its figures. Nothing outside of the window
 // changes before it is accepted; then steps() is what was done, one step a gesture. Esc leaves
 // everything as it was.
-class CropWindow final : public QDialog {
+class CropDialog final : public QDialog {
     Q_OBJECT
 
   public:
-    explicit CropWindow(CropTask task, QWidget* parent = nullptr);
-    ~CropWindow() override;
+    explicit CropDialog(CropTask task, QWidget* parent = nullptr);
+    ~CropDialog() override;
 
     // When they are there: the photo upright, of about screen size, and what evening out needs.
     void setCopy(const QImage& copy);
