@@ -157,7 +157,7 @@ TEST(BatchPrints, GivesEachHalfOfALongNamedSlotItsOwnFile) {
     Piece& piece = sketch.pieces.begin()->second;
     piece.name = std::string(240, 'n');
     const Length fold = sketch.page.size.width;
-    piece.place.x = fold - piece.size.width / 2;
+    piece.place.x = fold - Length::inches(3);  // half of it
     test::writeFile(batch.place / "page.sketch.svg", writeSketch(sketch));
     ASSERT_EQ(batch.makePage(), Done) << batch.err;
     EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints")}), Done)
