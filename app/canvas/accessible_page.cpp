@@ -6,16 +6,13 @@
 #include <algorithm>
 #include <map>
 
+#include "app/canvas/canvas_words.h"
 #include "app/canvas/drags/snapping.h"
 #include "app/canvas/page_view.h"
 
 namespace matwright::app {
 
 namespace {
-
-QString words(const char* text) {
-    return QCoreApplication::translate("Canvas", text);
-}
 
 // One piece. It holds an id only, so it stays harmless after the piece is gone.
 class AccessiblePiece final : public QAccessibleInterface, public QAccessibleActionInterface {
@@ -173,7 +170,7 @@ QString spokenName(const Sketch& sketch, PieceId id, Scale scale) {
     const Piece& piece = sketch.pieces.at(id);
     const auto length = [scale](Length l) { return QString::fromStdString(lengthText(l, scale)); };
     QStringList parts{
-        words("Piece %1 of %2").arg(pieceNumber(sketch, id)).arg(sketch.order.size())};
+        canvasWords("Piece %1 of %2").arg(pieceNumber(sketch, id)).arg(sketch.order.size())};
     if (!piece.name.empty()) {
         parts.append(QString::fromStdString(piece.name));
     }
@@ -183,18 +180,18 @@ QString spokenName(const Sketch& sketch, PieceId id, Scale scale) {
     const std::vector<Rect> all = pages(sketch.page);
     const std::size_t page = pageOf(all, bounds.left());
     if (all.size() > 1) {
-        parts.append(page > 0 ? words("right page") : words("left page"));
+        parts.append(page > 0 ? canvasWords("right page") : canvasWords("left page"));
     }
-    parts.append(words("left %1").arg(length(bounds.left() - all[page].left())));
-    parts.append(words("top %1").arg(length(bounds.top())));
+    parts.append(canvasWords("left %1").arg(length(bounds.left() - all[page].left())));
+    parts.append(canvasWords("top %1").arg(length(bounds.top())));
     if (!piece.rotation.isZero()) {
-        parts.append(words("turned %1").arg(angleReadout(piece.rotation)));
+        parts.append(canvasWords("turned %1").arg(angleReadout(piece.rotation)));
     }
     if (!piece.mats.empty()) {
-        parts.append(piece.mats.size() == 1 ? words("one mat") : words("two mats"));
+        parts.append(piece.mats.size() == 1 ? canvasWords("one mat") : canvasWords("two mats"));
     }
     if (piece.locked) {
-        parts.append(words("locked"));
+        parts.append(canvasWords("locked"));
     }
     return parts.join(QStringLiteral(", "));
 }

@@ -19,7 +19,7 @@ namespace matwright::app {
 namespace {
 
 constexpr int most = 100;
-constexpr qint64 burstPauseMs = 1000;
+constexpr qint64 sliderPauseMs = 1000;
 
 QString signedFigure(int value) {
     return value > 0 ? QStringLiteral("+%1").arg(value)
@@ -96,7 +96,7 @@ void TonePanel::addRow(const QString& name, const QString& label, int least, int
 // One drag of a slider is one gesture, and so is a burst of keys or wheel notches.
 void TonePanel::slid(const Row& row, int value) {
     const bool goesOn = m_stepped == row.slider &&
-                        (row.slider->isSliderDown() || m_sinceStep.elapsed() <= burstPauseMs);
+                        (row.slider->isSliderDown() || m_sinceStep.elapsed() <= sliderPauseMs);
     if (!goesOn) {
         m_gesture = Session::newGesture();
     }

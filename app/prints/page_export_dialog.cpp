@@ -23,7 +23,7 @@ namespace matwright::app {
 
 namespace {
 
-constexpr std::array densities{72, 150, 300, 600};
+constexpr std::array pictureDensities{72, 150, 300, 600};
 constexpr std::array formats{PrintFormat::Jpeg, PrintFormat::Png, PrintFormat::Pdf};
 
 }  // namespace
@@ -70,7 +70,7 @@ void PageExportDialog::build() {
     auto* section = new Section({});
     m_format->addItems({tr("JPEG"), tr("PNG"), tr("PDF of exact size")});
     section->addRow(tr("&Kind"), m_format);
-    for (const int density : densities) {
+    for (const int density : pictureDensities) {
         m_ppi->addItem(tr("%1 ppi").arg(density), density);
     }
     m_ppi->setCurrentIndex(1);

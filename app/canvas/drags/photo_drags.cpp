@@ -3,18 +3,11 @@
 
 #include <utility>
 
+#include "app/canvas/canvas_words.h"
 #include "app/canvas/hit_test.h"
 #include "app/photos/photo_commands.h"
 
 namespace matwright::app {
-
-namespace {
-
-QString words(const char* text) {
-    return QCoreApplication::translate("Canvas", text);
-}
-
-}  // namespace
 
 void SlotDrag::update(const Pointer& now) {
     m_slot.reset();
@@ -32,7 +25,7 @@ void SlotDrag::update(const Pointer& now) {
 
 QString PhotoDrop::sentenceFor(std::optional<PieceId> slot) const {
     return slot ? fitText(host().session(), *slot, m_photo)
-                : words("Let go over a photo slot to put the photo into it.");
+                : canvasWords("Let go over a photo slot to put the photo into it.");
 }
 
 void PhotoDrop::finish() {
@@ -46,15 +39,15 @@ FileDrop::FileDrop(DragHost& host, QStringList files, Take take)
     : SlotDrag(host), m_files(std::move(files)), m_take(std::move(take)) {}
 
 QString FileDrop::sentenceFor(std::optional<PieceId> slot) const {
-    return slot ? words("Let go to add it to the tray and put it into %1.")
+    return slot ? canvasWords("Let go to add it to the tray and put it into %1.")
                       .arg(nameOf(sketch(), *slot))
-                : words("Let go to add it to the tray of photos.");
+                : canvasWords("Let go to add it to the tray of photos.");
 }
 
 QString PhotoMoveDrag::sentenceFor(std::optional<PieceId> slot) const {
     const Placement* own = matwright::find(host().session().work(), m_from);
     if (!slot || !own) {
-        return words("Let go over another photo slot to move the photo there.");
+        return canvasWords("Let go over another photo slot to move the photo there.");
     }
     return fitText(host().session(), *slot, own->photo);
 }

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <cmath>
 
+#include "app/canvas/canvas_words.h"
 #include "app/canvas/drags/band_drag.h"
 #include "app/canvas/drags/photo_shift_drag.h"
 #include "core/making/fold.h"
@@ -19,10 +20,6 @@ constexpr Length smallStep = Length::inches(0, 1, 32);
 constexpr Length largeStep = Length::inches(0, 1, 4);
 constexpr qint64 burstPauseMs = 1000;
 enum Kind { Zooming = 1, Moving = 2 };
-
-QString words(const char* text) {
-    return QCoreApplication::translate("Canvas", text);
-}
 
 }  // namespace
 
@@ -56,7 +53,7 @@ Qt::CursorShape PhotoTool::cursor(const Pointer& at, const HandleLayout&) const 
 }
 
 QString PhotoTool::hint(const Pointer&, const HandleLayout&) const {
-    return words(
+    return canvasWords(
         "Drag the photo inside its slot; wheel, + and − zoom, arrows move. Enter, Esc or a click "
         "elsewhere: done.");
 }
@@ -96,7 +93,7 @@ void PhotoTool::change(const Crop& crop, const char* label, int kind) {
     after.crop = crop;
     PhotoEdit edit;
     edit.placements[m_slot] = after;
-    (void)host().session().perform(edit, words(label), m_gesture);
+    (void)host().session().perform(edit, canvasWords(label), m_gesture);
 }
 
 bool PhotoTool::key(const QKeyEvent& event) {
