@@ -69,7 +69,7 @@ std::string slot(const Value& value) {
 Length border(const Value& value) {
     const Result<Length> read = parseLength(text(value, "border"), Unit::Inch);
     if (!read || read->isNegative()) {
-        refuse("border", "a length of 0 or more, like \"1/8\" or \"3 mm\"");
+        refuse("border", R"(a length of 0 or more, like "1/8" or "3 mm")");
     }
     return *read;
 }
@@ -126,7 +126,7 @@ ListedPlace placeIn(const Value& value) {
 
 PageListing listingIn(const Value& value) {
     if (!value.is_object()) {
-        throw Refusal{"A listing is a JSON object with \"sketch\" and \"photos\"."};
+        throw Refusal{R"(A listing is a JSON object with "sketch" and "photos".)"};
     }
     PageListing listing;
     for (const auto& [member, inside] : value.items()) {

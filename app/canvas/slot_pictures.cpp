@@ -22,8 +22,8 @@ constexpr int longestPaper = 1'600;    // of a paper's
 constexpr qint64 mostPaperPixels = 120'000'000;
 
 QSize pixelsOf(Size window, double pixelsPerTick) {
-    const double wide = static_cast<double>(window.width.ticks());
-    const double tall = static_cast<double>(window.height.ticks());
+    const auto wide = static_cast<double>(window.width.ticks());
+    const auto tall = static_cast<double>(window.height.ticks());
     const double scale = std::min(pixelsPerTick, longestPicture / std::max(wide, tall));
     return {std::max(1, static_cast<int>(std::lround(wide * scale))),
             std::max(1, static_cast<int>(std::lround(tall * scale)))};

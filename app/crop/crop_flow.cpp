@@ -93,7 +93,7 @@ Making withState(Making making, PieceId slot, const CropState& state) {
 }
 
 CropDialog* makeCropDialog(Session& session, PieceId slot, Scale scale, PhotoService* service,
-                           SlotPixels pixels, QWidget* parent) {
+                           const SlotPixels& pixels, QWidget* parent) {
     auto* window = new CropDialog(taskFor(session, slot, scale, pixels), parent);
     QObject::connect(window, &QDialog::accepted, window, [window, &session, slot] {
         for (const CropHistory::Step& step : window->steps()) {

@@ -19,7 +19,7 @@ using SlotPixels = std::function<Result<Raster>(const Making&, PieceId, std::sto
 // without seeing the photo. Precondition: the slot has a photo. Everything referred to outlives the
 // window.
 CropDialog* makeCropDialog(Session& session, PieceId slot, Scale scale, PhotoService* service,
-                           SlotPixels pixels, QWidget* parent);
+                           const SlotPixels& pixels, QWidget* parent);
 
 // The page with another state of the photo in the slot.
 Making withState(Making making, PieceId slot, const CropState& state);

@@ -30,7 +30,7 @@ constexpr Length leastTrim = Length::inches(0, 1, 8);  // what a border leaves, 
 
 int positionOf(std::int32_t zoom) {
     return static_cast<int>(
-        std::lround(std::log(double(zoom) / Crop::one) / std::log(zoomReach) * zoomSteps));
+        std::lround(std::log10(double(zoom) / Crop::one) / std::log10(zoomReach) * zoomSteps));
 }
 
 int zoomAt(int position) {

@@ -100,7 +100,7 @@ int pixelsOf(Length length, int ppi) {
 
 }  // namespace
 
-Result<PageImage> pageImage(const Making& making, int ppi, std::stop_token stop) {
+Result<PageImage> pageImage(const Making& making, int ppi, const std::stop_token& stop) {
     if (ppi < 1 || ppi > mostPagePpi) {
         return std::unexpected(
             Error{ErrorCode::OutOfRange, "A picture of the page has 1 to 600 pixels an inch.", ""});

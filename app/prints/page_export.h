@@ -23,7 +23,7 @@ struct PageImage {
     QImage picture;
     QStringList missing;
 };
-Result<PageImage> pageImage(const Making& making, int ppi, std::stop_token stop = {});
+Result<PageImage> pageImage(const Making& making, int ppi, const std::stop_token& stop = {});
 
 // The picture as the bytes of a file: PNG, JPEG, or a PDF page of exactly the page's size.
 Result<std::string> pageFile(const Making& making, const PageImage& page, PrintFormat format,

@@ -20,7 +20,7 @@ QString words(const char* text) {
 }
 
 QString sizeWords(const Print& print) {
-    const QString paper = QString::fromStdString(naturalSizeText(print.paper));
+    QString paper = QString::fromStdString(naturalSizeText(print.paper));
     if (print.trim.size() == print.paper) {
         return paper;
     }
@@ -46,6 +46,7 @@ PrintRow rowOf(const Making& making, const Print& print, std::size_t index) {
 
 std::vector<PrintRow> printRows(const Making& making, const std::vector<Print>& prints) {
     std::vector<PrintRow> rows;
+    rows.reserve(prints.size());
     for (std::size_t i = 0; i < prints.size(); ++i) {
         rows.push_back(rowOf(making, prints[i], i));
     }

@@ -18,7 +18,7 @@ void MainWindow::fillPhotoDock() {
     delete m_photoDock->widget();
     m_photoDock->setWidget(panel);
     hideBehindTabs(*m_photoDock, *panel);
-    PhotoTrayView& view = panel->view();
+    const PhotoTrayView& view = panel->view();
     connect(&view, &PhotoTrayView::choiceChanged, m_photoActions, &PhotoActions::updateEnabled);
     connect(&view, &PhotoTrayView::menuWanted, this, &MainWindow::showTrayMenu);
 }

@@ -58,7 +58,7 @@ PhotoTrayPanel* PhotoPlace::makePanel(const QList<QAction*>& add) {
     connect(m_panel, &PhotoTrayPanel::said, this,
             [this](const QString& sentence) { m_workplace.say(sentence); });
     m_panel->model().setStandIn([this](PhotoId photo) { return standInFor(photo); });
-    PhotoTrayView& view = m_panel->view();
+    const PhotoTrayView& view = m_panel->view();
     connect(&view, &PhotoTrayView::filesDropped, this,
             [this](const QStringList& paths) { this->add(paths); });
     connect(&view, &PhotoTrayView::placeRequested, this, [this](PhotoId photo) {
