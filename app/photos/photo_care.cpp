@@ -64,6 +64,7 @@ void PhotoCare::lookAgain() {
         return;
     }
     std::vector<WantedPhoto> all;
+    all.reserve(photos.size());
     for (const auto& entry : photos) {
         all.push_back(wanted(entry.second));
     }
@@ -83,6 +84,7 @@ void PhotoCare::showPhotos() {
         }
     }
     std::vector<WantedPhoto> list;
+    list.reserve(shown.size());
     for (auto& entry : shown) {
         list.push_back(std::move(entry.second));
     }

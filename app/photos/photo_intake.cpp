@@ -109,6 +109,7 @@ void PhotoIntake::take(const std::vector<LookedAt>& files) {
     m_tally.added += added;
     m_tally.known += static_cast<int>(photos.size()) - added;
     std::vector<WantedPhoto> wanting;
+    wanting.reserve(edit.photos.size());
     for (const auto& entry : edit.photos) {
         wanting.push_back(wanted(*entry.second));
     }

@@ -89,6 +89,7 @@ std::vector<PhotoId> PhotoTrayModel::sorted() const {
         return names != 0 ? names < 0 : a.id < b.id;
     });
     std::vector<PhotoId> order;
+    order.reserve(rows.size());
     for (const Row& row : rows) {
         order.push_back(row.id);
     }
@@ -179,8 +180,7 @@ QImage PhotoTrayModel::thumbnailAt(const QModelIndex& index) const {
     if (!photo) {
         return {};
     }
-    const QImage picture =
-        m_access.ifOpen() ? m_access.ifOpen()->thumbnail(wanted(*photo)) : QImage();
+    QImage picture = m_access.ifOpen() ? m_access.ifOpen()->thumbnail(wanted(*photo)) : QImage();
     const PhotoState state = stateAt(index);
     const bool isComing = m_access.ifOpen() && state != PhotoState::Missing &&
                           state != PhotoState::Changed && state != PhotoState::Broken;

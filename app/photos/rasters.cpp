@@ -34,7 +34,7 @@ Raster rasterOf(const QImage& image) {
     raster.pixels.reserve(std::size_t{3} * static_cast<std::size_t>(raster.size.count()));
     for (int y = 0; y < opaque.height(); ++y) {
         const uchar* row = opaque.constScanLine(y);
-        raster.pixels.insert(raster.pixels.end(), row, row + 3 * opaque.width());
+        raster.pixels.insert(raster.pixels.end(), row, row + std::ptrdiff_t{3} * opaque.width());
     }
     return raster;
 }
