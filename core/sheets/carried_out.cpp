@@ -34,6 +34,7 @@ class Table {
 
     std::vector<CutOff> parts() const {
         std::vector<CutOff> all;
+        all.reserve(m_parts.size());
         for (const auto& [part, size] : m_parts) {
             all.push_back({part, size});
         }

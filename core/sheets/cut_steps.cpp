@@ -74,6 +74,7 @@ class Ordering {
 
 std::vector<SheetSteps> stepsOf(const CutPlan& plan, Scale scale) {
     std::vector<SheetSteps> all;
+    all.reserve(plan.sheets.size());
     for (std::size_t s = 0; s < plan.sheets.size(); ++s) {
         all.push_back({static_cast<int>(s), Ordering(plan.sheets[s], scale).run()});
     }

@@ -98,7 +98,7 @@ Found findBest(const ValueJob& job, const Reduced& reduced, Work& work) {
     if (const auto table = sheets::CutTable::made(reduced, stock, values, false, mostWork)) {
         work.spend(table->widths().size() * table->heights().size());
         found.bound = std::min(all, table->best());
-        Layout layout = table->bestLayout();
+        const Layout layout = table->bestLayout();
         const auto counts = sheets::contents(layout, reduced.kinds.size());
         bool within = true;
         for (std::size_t k = 0; k < counts.size(); ++k) {

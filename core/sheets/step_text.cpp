@@ -26,7 +26,7 @@ std::string nameOf(int index, const SheetPlan& sheet) {
 }
 
 std::string settingText(const CutStep& step, Scale scale) {
-    const std::string figure = lengthText(step.setting, scale);
+    std::string figure = lengthText(step.setting, scale);
     if (step.roundedBy().isZero()) {
         return figure;
     }

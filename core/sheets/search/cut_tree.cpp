@@ -41,7 +41,7 @@ Size CutTrees::realSize(const Group& group) const {
 SheetPlan CutTrees::sheetPlan(const FilledSheet& filled) {
     const bool limited = m_job.rules.stages == CutStages::AtMostThree;
     const auto rank = [&](const SheetPlan& plan) {
-        CutPlan alone{{plan}, {}};
+        const CutPlan alone{{plan}, {}};
         return std::tuple(limited && stagesOf(plan, m_job) > 3,
                           -areaOf(largestLeftover(alone, m_job).area.size()), cutsOf(plan),
                           settingsOf(plan));

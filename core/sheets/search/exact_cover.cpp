@@ -11,6 +11,7 @@ namespace {
 
 std::vector<int> allCounts(const Reduced& reduced) {
     std::vector<int> counts;
+    counts.reserve(reduced.kinds.size());
     for (const Kind& kind : reduced.kinds) {
         counts.push_back(kind.count);
     }
@@ -93,7 +94,7 @@ void ExactCover::markParts() {
             part = countOf(state, kind) < m_reduced.kinds[kind].count &&
                    m_part[state + m_table.strideOf(static_cast<int>(kind))];
         }
-        m_part[state] = part;
+        m_part[state] = part ? 1 : 0;
     }
     m_work->spend(m_table.states());
 }

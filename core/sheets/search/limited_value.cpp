@@ -41,8 +41,8 @@ bool LimitedValue::run(Work& work) {
         const std::int32_t next = m_open.top().second;
         m_open.pop();
         m_closed.push_back(next);
-        for (std::size_t i = 0; i < m_closed.size(); ++i) {
-            join(next, m_closed[i]);
+        for (const std::int32_t closed : m_closed) {
+            join(next, closed);
         }
         if (!work.spend(1 + m_closed.size() / 8)) {
             return m_open.empty() || m_open.top().first <= m_best;

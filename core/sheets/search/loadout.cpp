@@ -4,7 +4,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numeric>
+
+#include "core/sheets/search/indexes.h"
 
 namespace matwright::sheets {
 
@@ -45,8 +46,9 @@ bool LoadoutCover::passes(const Loadout& loadout) const {
 class LoadoutCover::Branching {
   public:
     Branching(const LoadoutCover& cover)
-        : m_cover(cover), m_now(cover.m_reduced.stocks.size(), 0), m_order(m_now.size()) {
-        std::iota(m_order.begin(), m_order.end(), std::size_t{0});
+        : m_cover(cover),
+          m_now(cover.m_reduced.stocks.size(), 0),
+          m_order(indexesBelow(m_now.size())) {
         std::ranges::stable_sort(m_order, std::greater{},
                                  [&](std::size_t s) { return stock(s).price; });
     }
@@ -140,8 +142,7 @@ std::optional<std::int64_t> LoadoutCover::leastCost() const {
 std::int64_t LoadoutCover::fractionalCost() const {
     double most = 0;
     for (const Need& need : m_needs) {
-        std::vector<std::size_t> order(m_reduced.stocks.size());
-        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::vector<std::size_t> order = indexesBelow(m_reduced.stocks.size());
         std::ranges::stable_sort(order, std::less{}, [&](std::size_t s) {
             return static_cast<double>(m_reduced.stocks[s].price) /
                    (static_cast<double>(need.weights->capacity[s]) + 1e-9);

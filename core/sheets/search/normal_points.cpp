@@ -22,7 +22,8 @@ std::vector<std::int32_t> withSide(const std::vector<std::int32_t>& points, std:
     std::ranges::sort(moved);
     std::vector<std::int32_t> joined;
     std::ranges::set_union(points, moved, std::back_inserter(joined));
-    joined.erase(std::unique(joined.begin(), joined.end()), joined.end());
+    const auto repeats = std::ranges::unique(joined);
+    joined.erase(repeats.begin(), repeats.end());
     return joined;
 }
 

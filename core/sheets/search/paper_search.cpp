@@ -2,12 +2,13 @@
 #include "core/sheets/search/paper_search.h"
 
 #include <algorithm>
-#include <numeric>
 #include <utility>
+
+#include "core/sheets/search/indexes.h"
 
 namespace matwright::sheets {
 
-PaperSearch::PaperSearch(const Reduced& reduced) : m_reduced(reduced), m_tree(m_reduced) {
+PaperSearch::PaperSearch(Reduced reduced) : m_reduced(std::move(reduced)), m_tree(m_reduced) {
     for (const Kind& kind : m_reduced.kinds) {
         m_counts.push_back(kind.count);
     }
@@ -42,15 +43,14 @@ void PaperSearch::begin(Work& work) {
 // Several orders of the sheets at hand: cheapest for their area first, and large ones first.
 void PaperSearch::firstPlan(Work& work) {
     m_missing = m_counts;
-    std::vector<std::size_t> order(m_reduced.stocks.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::vector<std::size_t> order = indexesBelow(m_reduced.stocks.size());
     const auto stock = [&](std::size_t s) -> const Stock& { return m_reduced.stocks[s]; };
     for (const bool byPrice : {true, false}) {
         std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
-            const double pa = static_cast<double>(stock(a).price);
-            const double pb = static_cast<double>(stock(b).price);
-            const double areaA = static_cast<double>(stock(a).area());
-            const double areaB = static_cast<double>(stock(b).area());
+            const auto pa = static_cast<double>(stock(a).price);
+            const auto pb = static_cast<double>(stock(b).price);
+            const auto areaA = static_cast<double>(stock(a).area());
+            const auto areaB = static_cast<double>(stock(b).area());
             return byPrice && pa * areaB != pb * areaA ? pa * areaB < pb * areaA : areaA > areaB;
         });
         std::vector<int> sheets;
@@ -115,6 +115,7 @@ void PaperSearch::take(std::vector<FilledSheet> filled, const std::vector<int>& 
 // A sheet's layout may do on a cheaper sheet that is still at hand.
 void PaperSearch::cheapenSheets() {
     std::vector<int> left;
+    left.reserve(m_reduced.stocks.size());
     for (const Stock& stock : m_reduced.stocks) {
         left.push_back(stock.count);
     }

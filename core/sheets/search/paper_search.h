@@ -20,7 +20,7 @@ namespace matwright::sheets {
 // growing effort.
 class PaperSearch {
   public:
-    explicit PaperSearch(const Reduced& reduced);
+    explicit PaperSearch(Reduced reduced);
 
     // Bounds and a first plan.
     void begin(Work& work);

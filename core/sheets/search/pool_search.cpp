@@ -42,6 +42,7 @@ void PoolSearch::start(const std::vector<int>& sheets, const std::vector<Layout>
     m_sheets.clear();
     m_pool.clear();
     std::vector<int> left;
+    left.reserve(m_reduced.kinds.size());
     for (const Kind& kind : m_reduced.kinds) {
         left.push_back(kind.count);
     }
