@@ -27,15 +27,12 @@ VOption* loadOptions() {
         ->set("fail_on", VIPS_FAIL_ON_TRUNCATED);
 }
 
-VImage loadedWebP(std::string bytes, int shrink) {
-    auto* kept = new std::string(std::move(bytes));
-    VipsBlob* blob = vips_blob_new(nullptr, kept->data(), kept->size());
-    VImage image = VImage::webpload_buffer(blob, loadOptions()->set("scale", 1.0 / shrink));
-    vips_area_unref(VIPS_AREA(blob));
-    g_signal_connect_swapped(
-        image.get_image(), "postclose",
-        G_CALLBACK(+[](gpointer text) { delete static_cast<std::string*>(text); }), kept);
-    return image;
+VImage loadedWebP(const std::string& bytes, int shrink) {
+    // The picture keeps it for as long as it is read.
+    const std::unique_ptr<VipsBlob, void (*)(VipsBlob*)> blob(
+        vips_blob_copy(bytes.data(), bytes.size()),
+        [](VipsBlob* done) { vips_area_unref(VIPS_AREA(done)); });
+    return VImage::webpload_buffer(blob.get(), loadOptions()->set("scale", 1.0 / shrink));
 }
 
 VImage loadedFrom(PhotoFormat format, int file, int shrink) {
@@ -54,11 +51,11 @@ VImage loadedFrom(PhotoFormat format, int file, int shrink) {
 
 Result<VImage> loaded(const PhotoFile& file, int shrink) {
     if (file.format() == PhotoFormat::WebP) {
-        auto bytes = file.contents(maxWebPBytes);
+        const auto bytes = file.contents(maxWebPBytes);
         if (!bytes) {
             return std::unexpected(bytes.error());
         }
-        return loadedWebP(*std::move(bytes), shrink);
+        return loadedWebP(*bytes, shrink);
     }
     const auto descriptor = file.rewound();
     if (!descriptor) {
