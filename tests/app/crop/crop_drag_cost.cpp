@@ -150,8 +150,7 @@ int main(int argc, char** argv) {
     PhotoReader reader(folder.filePath("cache"));
     int copies = 0;
     QObject::connect(&reader, &PhotoService::workingCopyReady, [&copies] { ++copies; });
-    CropWindow* window =
-        makeCropWindow(session, PieceId{1}, Scale::SixteenthInch, &reader, {}, nullptr);
+    auto* window = makeCropWindow(session, PieceId{1}, Scale::SixteenthInch, &reader, {}, nullptr);
     window->resize(1280, 800);
     window->show();
     if (!QTest::qWaitForWindowExposed(window) ||
