@@ -137,7 +137,7 @@ TEST(PagePicture, PhotoAcrossTheFoldIsTwoPartsThatMeetAndTheGapStaysFree) {
     across.mats.clear();
     across.place.x = Length::inches(10);
     across.size = {Length::inches(6), Length::inches(4)};
-    across.printSize.reset();
+    across.printSize = across.size;
     Making making = pageWith({across});
     making.sketch.page.doublePage = true;
     making.sketch.page.foldGap = Length::inches(0, 1, 2);
