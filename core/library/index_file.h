@@ -11,7 +11,7 @@
 
 #include "core/filestore/file_descriptor.h"
 #include "core/library/index_rows.h"
-#include "core/library/sqlite_database.h"
+#include "core/database/sqlite_database.h"
 
 namespace matwright {
 

@@ -33,7 +33,8 @@ void addUp(const std::array<const std::int32_t*, 7>& rows, std::vector<std::int3
 class BlurredRows {
   public:
     explicit BlurredRows(const Raster& raster) : m_raster(raster) {
-        m_luma.resize(static_cast<std::size_t>(raster.size.width + 2 * reach));
+        const int reached = raster.size.width + 2 * reach;
+        m_luma.resize(static_cast<std::size_t>(reached));
         for (auto& row : m_rows) {
             row.resize(static_cast<std::size_t>(raster.size.width));
         }

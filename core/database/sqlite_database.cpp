@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/library/sqlite_database.h"
+#include "core/database/sqlite_database.h"
 
 #include <sqlite3.h>
 
@@ -19,6 +19,14 @@ SqliteStatement::SqliteStatement(sqlite3* database, std::string_view sql) {
 SqliteStatement& SqliteStatement::number(int parameter, std::int64_t value) {
     if (m_statement) {
         sqlite3_bind_int64(m_statement.get(), parameter, value);
+    }
+    return *this;
+}
+
+SqliteStatement& SqliteStatement::text(int parameter, std::string_view text) {
+    if (m_statement) {
+        sqlite3_bind_text64(m_statement.get(), parameter, text.empty() ? "" : text.data(),
+                            text.size(), SQLITE_STATIC, SQLITE_UTF8);
     }
     return *this;
 }
@@ -55,6 +63,10 @@ std::int64_t SqliteStatement::numberAt(int column) const {
     return sqlite3_column_int64(m_statement.get(), column);
 }
 
+bool SqliteStatement::isNullAt(int column) const {
+    return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
+}
+
 std::string_view SqliteStatement::blobAt(int column) const {
     const void* bytes = sqlite3_column_blob(m_statement.get(), column);
     const int size = sqlite3_column_bytes(m_statement.get(), column);
@@ -86,6 +98,14 @@ int SqliteDatabase::run(const char* sql) {
 std::int64_t SqliteDatabase::number(const char* sql, std::int64_t otherwise) {
     SqliteStatement asked = statement(sql);
     return asked.next() ? asked.numberAt(0) : otherwise;
+}
+
+std::int64_t SqliteDatabase::lastId() const {
+    return sqlite3_last_insert_rowid(m_database.get());
+}
+
+int SqliteDatabase::failure() const {
+    return m_database ? sqlite3_errcode(m_database.get()) & 0xff : SQLITE_NOMEM;
 }
 
 std::string SqliteDatabase::message() const {
