@@ -130,10 +130,11 @@ void PageView::onPhotosChanged(const Change& change) {
 // ---- the sketch has changed
 
 void PageView::onSessionChanged(const Change& change) {
-    if (change.has(Change::Pieces) || change.has(Change::Page)) {
-        if (!m_isPerforming) {
-            cancelDrag();  // what it started from is gone
-        }
+    const bool isOtherwise = change.has(Change::Pieces) || change.has(Change::Page);
+    if (!m_isPerforming && (isOtherwise || change.has(Change::Placements))) {
+        cancelDrag();  // what it started from is gone
+    }
+    if (isOtherwise) {
         if (change.kinds == Change::Everything) {
             m_hovered = {};
             m_layers.invalidate();

@@ -48,6 +48,10 @@ void PageView::mouseMoveEvent(QMouseEvent* event) {
         hoverAt(m_pointer);
         return;
     }
+    if (!(event->buttons() & m_dragButton)) {
+        cancelDrag();  // it was let go where no event came from
+        return;
+    }
     if (!m_hasMoved) {
         const QPointF off = m_pointer.view - m_press.view;
         m_hasMoved = std::hypot(off.x(), off.y()) >= clickSlack;
@@ -253,6 +257,9 @@ void PageView::leaveEvent(QEvent*) {
 }
 
 void PageView::contextMenuEvent(QContextMenuEvent* event) {
+    if (m_drag || m_drop) {
+        return;  // a menu would swallow the release that ends it
+    }
     if (event->reason() == QContextMenuEvent::Mouse) {
         const Point at = m_viewport.toPage(QPointF(event->pos()));
         const PieceId id = topPieceAt(m_session.sketch(), at, m_viewport.toLength(pickReach));

@@ -25,7 +25,10 @@ QRegion PageView::previewRegion() const {
         region += paintedRect(piece, m_viewport);
     }
     for (const auto& [id, placement] : m_preview.placed) {
-        region += paintedRect(shownPiece(id), m_viewport);
+        // The slot itself may just have gone.
+        if (matwright::find(m_session.sketch(), id) || m_preview.changed.contains(id)) {
+            region += paintedRect(shownPiece(id), m_viewport);
+        }
     }
     return region;
 }

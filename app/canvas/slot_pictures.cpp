@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/slot_pictures.h"
 
+#include <QFileInfo>
 #include <QFutureWatcher>
 #include <QImageReader>
 #include <QPainter>
@@ -20,6 +21,7 @@ namespace {
 constexpr int longestPicture = 3'000;  // pixels of a slot's picture on its longer side
 constexpr int longestPaper = 1'600;    // of a paper's
 constexpr qint64 mostPaperPixels = 120'000'000;
+constexpr int mostPaperMegabytes = 512;  // 4 bytes each
 
 QSize pixelsOf(Size window, double pixelsPerTick) {
     const auto wide = static_cast<double>(window.width.ticks());
@@ -30,6 +32,9 @@ QSize pixelsOf(Size window, double pixelsPerTick) {
 }
 
 QImage readPaperPicture(const QString& path) {
+    if (!QFileInfo(path).isFile()) {
+        return {};  // not there, or a pipe or device that would make this wait
+    }
     QImageReader reader(path);
     reader.setAutoTransform(true);
     const QSize size = reader.size();
@@ -46,7 +51,10 @@ QImage readPaperPicture(const QString& path) {
 }  // namespace
 
 SlotPictures::SlotPictures(Session& session, QObject* parent)
-    : QObject(parent), m_session(session) {}
+    : QObject(parent), m_session(session) {
+    // Of the whole program: scans of large papers are beyond Qt's own limit.
+    QImageReader::setAllocationLimit(mostPaperMegabytes);
+}
 
 void SlotPictures::useService(PhotoService* service) {
     m_service = service;

@@ -113,6 +113,9 @@ Result<void> Session::perform(const PageEdit& edit, const QString& label, int ge
     if (!inverse) {
         return std::unexpected(inverse.error());
     }
+    if (*inverse == edit) {
+        return {};  // it was like that before: nothing to undo, and what can be redone stays
+    }
     m_undoStack.push(new EditCommand(*this, std::move(*inverse), label, gesture));
     return {};
 }

@@ -3,6 +3,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <filesystem>
 #include <utility>
 
 #include "core/pagefile/page_file.h"
@@ -21,6 +22,23 @@ QStringList toStringList(const std::vector<std::string>& sentences) {
 
 std::string folderOf(const QString& path) {
     return toPath(path).parent_path().string();
+}
+
+// What does not lie in the page's folder is looked for where it was said to be.
+void keepIfNotThere(std::string& path, const std::string& written) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(path, ignored)) {
+        path = written;
+    }
+}
+
+void keepWrittenPaths(LoadedPage& loaded) {
+    for (const auto& [id, written] : loaded.photosElsewhere) {
+        keepIfNotThere(loaded.making.work.photos.at(id).path, written);
+    }
+    for (const auto& [name, written] : loaded.papersElsewhere) {
+        keepIfNotThere(loaded.making.work.papers.at(name).picture, written);
+    }
 }
 
 Error inFile(Error error, const QString& path) {
@@ -92,6 +110,7 @@ Result<SketchDocument::Loaded> SketchDocument::load(const QString& path) {
         m_elsewhere << QFileInfo(QString::fromStdString(entry.second)).path();
     }
     m_elsewhere.removeDuplicates();
+    keepWrittenPaths(*loaded);
     m_session.reset(std::move(loaded->making));
     return Loaded{toStringList(loaded->warnings), contentKeyOf(*bytes)};
 }

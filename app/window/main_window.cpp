@@ -291,7 +291,7 @@ void MainWindow::connectParts() {
             showTitle();  // a sketch may have become a page
         }
     });
-    connect(&m_canvas->page(), &PageView::filesDropped, this, &MainWindow::takeFiles);
+    connect(&m_canvas->page(), &PageView::filesDropped, this, &MainWindow::takeFilesLater);
     setAcceptDrops(true);
 }
 

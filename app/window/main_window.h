@@ -75,6 +75,8 @@ class MainWindow final : public QMainWindow {
     void fillPhotoDock();
     // Documents are opened, photos and folders come into the tray.
     void takeFiles(const QStringList& paths, std::optional<PieceId> slot);
+    // Once the drop is over: the file manager waits for its end, and there may be a question.
+    void takeFilesLater(const QStringList& paths, std::optional<PieceId> slot);
     void showTitle();
     void restorePlace();
     void keepPlace();

@@ -47,6 +47,11 @@ void MainWindow::takeFiles(const QStringList& paths, std::optional<PieceId> slot
     m_photos->add(photos, slot);
 }
 
+void MainWindow::takeFilesLater(const QStringList& paths, std::optional<PieceId> slot) {
+    QMetaObject::invokeMethod(
+        this, [this, paths, slot] { takeFiles(paths, slot); }, Qt::QueuedConnection);
+}
+
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
     if (photosFromMime(event->mimeData()).empty() && !filesFromMime(event->mimeData()).isEmpty()) {
         event->setDropAction(Qt::CopyAction);
@@ -57,7 +62,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 void MainWindow::dropEvent(QDropEvent* event) {
     event->setDropAction(Qt::CopyAction);
     event->accept();
-    takeFiles(filesFromMime(event->mimeData()), {});
+    takeFilesLater(filesFromMime(event->mimeData()), {});
 }
 
 // A drive may have been plugged in, or files moved, while the person was elsewhere.

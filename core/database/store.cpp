@@ -90,7 +90,11 @@ Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreK
     if (!database.isOpen()) {
         return std::unexpected(storeError(database, kind));
     }
-    database.run("PRAGMA journal_mode=DELETE; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;");
+    for (const char* setting : {"PRAGMA foreign_keys=ON", "PRAGMA synchronous=FULL"}) {
+        if (database.run(setting) != SQLITE_OK) {
+            return std::unexpected(storeError(database, kind));
+        }
+    }
     if (const Result<void> good = prepare(database, file, kind); !good) {
         return std::unexpected(good.error());
     }

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/drawing/svg.h"
+#include "core/outline/outline.h"
 #include "core/pagefile/base64.h"
 #include "core/pagefile/vocabulary.h"
 #include "core/pagepicture/page_picture.h"
@@ -48,7 +49,12 @@ class PageDrawing {
         appendSvgItems(m_group, {PathItem{{part.outline}, part.edge, colour}});
     }
 
+    // Across the fold there are two parts of one photo: its small picture is whole, and is drawn
+    // once over both.
     void appendPhoto(const PagePiece& part, const PhotoFill& photo) {
+        if (photo.from > 0) {
+            return;
+        }
         const Piece& piece = m_making.sketch.pieces.at(part.piece);
         const std::string jpeg = takePicture(part.piece);
         const bool isRectangle = std::holds_alternative<RectangleShape>(piece.shape);
@@ -58,10 +64,14 @@ class PageDrawing {
                         items.begin() + static_cast<std::ptrdiff_t>(piece.mats.size()));
             appendSvgItems(m_group, items);
         } else {
-            appendPath(part, paperWhite);  // its white border
+            appendSvgItems(m_group, {PathItem{{trimOutline(piece)}, part.edge, paperWhite}});
         }
         if (!jpeg.empty()) {
-            appendImage(isRectangle ? m_group : m_carried, part.piece, photo.window, jpeg);
+            LaidBox window = photo.window;
+            if (photo.to < 1) {
+                window = windowBox(piece, m_making.work.placements.at(part.piece).border);
+            }
+            appendImage(isRectangle ? m_group : m_carried, part.piece, window, jpeg);
         }
     }
 

@@ -86,6 +86,11 @@ class PieceParts {
 
     void appendPhoto(std::vector<PagePiece>& parts, const Placement& placement) const {
         const Size whole = shownWindow(m_piece, placement.border, m_page);
+        if (!whole.isPositive()) {  // while it is dragged smaller than its white border
+            parts.push_back(part(PagePart::Piece, trimOutline(m_piece)));
+            parts.back().fill = Colour{255, 255, 255};
+            return;
+        }
         const PixelSize upright = m_work.photos.at(placement.photo).upright;
         const PhotoFill fill{placement.photo,
                              placement.crop,

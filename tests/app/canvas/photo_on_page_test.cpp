@@ -99,6 +99,28 @@ TEST_F(PhotoOnPageTest, EscDropsTheDragFirstAndThenTheTool) {
     EXPECT_NE(piece(slot).place.x, inches(4)) << "a drag moves the piece again";
 }
 
+TEST_F(PhotoOnPageTest, DragEndsWhenItsSlotIsRemovedOrItsPhotoTakenOut) {
+    const QPointF middle = middleOf(slot);
+    canvas->workOnPhoto(slot);
+    press(middle);
+    moveTo(middle + QPointF(40, 3));
+    PhotoEdit out;
+    out.placements[slot] = std::nullopt;
+    ASSERT_TRUE(session.perform(out, "Take out"));
+    EXPECT_TRUE(page().preview().isEmpty());
+    release(middle + QPointF(40, 3));
+    EXPECT_FALSE(session.work().placements.contains(slot));
+    session.undoStack().undo();
+
+    canvas->workOnPhoto(slot);
+    press(middle);
+    moveTo(middle + QPointF(40, 3));
+    ASSERT_TRUE(session.perform(removePieces(session.sketch(), std::span(&slot, 1)), "Delete"));
+    EXPECT_TRUE(page().preview().isEmpty());
+    release(middle + QPointF(40, 3));
+    EXPECT_EQ(session.sketch().pieces.size(), 0);
+}
+
 TEST_F(PhotoOnPageTest, DragMakesNoSlotPictureAnew) {
     canvas->workOnPhoto(slot);
     page().repaint();

@@ -45,6 +45,15 @@ TEST_F(PageSession, IsASketchWithoutPhotosAtFirst) {
     EXPECT_EQ(fresh.sketch(), blankSketch());
 }
 
+TEST_F(PageSession, AChangeThatChangesNothingIsNoStepAndKeepsWhatCanBeRedone) {
+    put(PhotoId{2});
+    session.undoStack().undo();
+    PhotoEdit same;
+    same.photos[PhotoId{1}] = session.work().photos.at(PhotoId{1});
+    ASSERT_TRUE(session.perform(same, {}));
+    EXPECT_TRUE(session.undoStack().canRedo());
+}
+
 TEST_F(PageSession, TellsWhichPhotosAndSlotsAChangeTouches) {
     put(PhotoId{2});
     EXPECT_EQ(last.kinds, unsigned{Change::Placements});

@@ -4,6 +4,7 @@
 #include "app/files/sketch_document.h"
 #include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
+#include "tests/support/temporary_folder.h"
 
 namespace matwright::app {
 namespace {
@@ -72,13 +73,34 @@ TEST_F(PageDocument, GivesBackThePageItSaved) {
 }
 
 TEST_F(PageDocument, TakesPhotosBesideItAlongWhenItMoves) {
+    const test::TemporaryFolder stick;
+    std::filesystem::create_directory(stick / "photos");
+    test::writeFile(stick / "photos/boat.jpg", "a photo");
+    const std::string moved = stick / "garden.page.svg";
     addSlot();
     addPhoto("/home/me/photos/boat.jpg");
     ASSERT_TRUE(document.saveAs(pagePath));
-    store.files["/mnt/stick/garden.page.svg"] = bytes(pagePath);
-    ASSERT_TRUE(document.open(QStringLiteral("/mnt/stick/garden.page.svg")));
-    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/mnt/stick/photos/boat.jpg");
+    store.files[moved] = bytes(pagePath);
+    ASSERT_TRUE(document.open(QString::fromStdString(moved)));
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, (stick / "photos/boat.jpg").string());
     EXPECT_EQ(document.foldersOfOld(), QStringList{"/home/me/photos"});
+}
+
+TEST_F(PageDocument, MovedAloneStillKnowsWhereItsPhotosAndPapersAre) {
+    const QString alone = QStringLiteral("/mnt/stick/garden.page.svg");
+    addSlot();
+    addPhoto("/home/me/photos/boat.jpg");
+    PhotoEdit edit;
+    edit.papers["dots"] = PaperLook{
+        {90, 120, 60}, "/home/me/papers/dots.png", contentKeyOf("dots"), Length::inches(12)};
+    ASSERT_TRUE(session.perform(edit, {}));
+    ASSERT_TRUE(document.saveAs(pagePath));
+    store.files[alone.toStdString()] = bytes(pagePath);
+    ASSERT_TRUE(document.open(alone));
+    ASSERT_TRUE(document.save());
+    ASSERT_TRUE(document.open(alone));
+    EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/home/me/photos/boat.jpg");
+    EXPECT_EQ(session.work().papers.at("dots").picture, "/home/me/papers/dots.png");
 }
 
 TEST_F(PageDocument, KeepsThePathOfAPhotoThatLiesElsewhere) {

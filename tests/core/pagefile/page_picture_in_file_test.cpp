@@ -56,6 +56,17 @@ TEST(PagePictureInFile, AnOvalShowsThePlainSlotAndCarriesItsPicture) {
     EXPECT_EQ(smallPicturesIn(file).at(PieceId{1}), smallPicture(1));
 }
 
+TEST(PagePictureInFile, APhotoAcrossTheFoldIsDrawnOnceOverBothPages) {
+    Making making = examplePage();
+    making.sketch.page.doublePage = true;
+    making.sketch.page.foldGap = Length::inches(0, 1, 4);
+    Piece& slot = making.sketch.pieces.at(PieceId{1});
+    slot.place.x = making.sketch.page.size.width - Length::inches(2);
+    const Parsed parsed(writePage(making, pictureOf));
+    EXPECT_EQ(parsed.document.select_nodes("//image[@id='photo-1']").size(), 1);
+    EXPECT_STREQ(parsed.image("photo-1").attribute("width").value(), "95.25");
+}
+
 TEST(PagePictureInFile, PapersHaveTheirColoursThere) {
     const std::string file = examplePageFile();
     EXPECT_TRUE(file.contains("fill=\"#c8aa82\""));
