@@ -57,20 +57,6 @@ CLI::Option* addLength(CLI::App* command, const std::string& name, Target& lengt
         ->type_name("LENGTH");
 }
 
-void addSheet(CLI::App* command, const NamedSize*& sheet) {
-    std::vector<std::string> ids;
-    for (const NamedSize& size : sheetSizes()) {
-        ids.emplace_back(size.id);
-    }
-    command
-        ->add_option_function<std::string>(
-            "--sheet", [&sheet](const std::string& id) { sheet = findSheetSize(id); },
-            "Paper in the printer")
-        ->check(CLI::IsMember(ids))
-        ->type_name("SHEET")
-        ->default_str("letter");
-}
-
 // Every command line of the program; `chosen` runs what was asked for.
 struct CommandLine {
     explicit CommandLine(BatchPorts& givenPorts);
@@ -143,7 +129,7 @@ void CommandLine::addTemplate() {
     addScale(command, to.scale);
     CLI::Option* tiled = command->add_flag(
         "--tiled", to.tiled, "In parts for a home printer: one PDF, or one SVG a sheet");
-    addSheet(command, to.sheet);
+    addSheet(command, to.sheet, "Paper in the printer");
     addLength(command, "--printer-margin", to.printerMargin, {},
               "What the printer cannot reach, on all sides")
         ->default_str("1/4");

@@ -6,6 +6,8 @@
 #include <functional>
 #include <string>
 
+#include "core/measure/catalogue.h"
+
 namespace matwright::app {
 
 // Parts of several command lines.
@@ -17,6 +19,8 @@ using AddCommand =
 
 // The sketch file, needed.
 void addInput(CLI::App* command, std::filesystem::path& input);
+// --sheet, one of the catalogue's.
+void addSheet(CLI::App* command, const NamedSize*& sheet, const std::string& what);
 // -o, needed.
 void addOutput(CLI::App* command, std::filesystem::path& output, const std::string& what);
 

@@ -8,6 +8,7 @@
 #include <ostream>
 
 #include "core/library/printable.h"
+#include "core/pagefile/page_file.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
@@ -47,15 +48,23 @@ int fail(BatchPorts& ports, ExitCode code, const Error& error) {
     return code;
 }
 
-std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPorts& ports) {
-    Result<LoadedSketch> loaded = loadSketch(ports.files, input);
+std::expected<Making, int> readPage(const std::filesystem::path& input, BatchPorts& ports) {
+    Result<LoadedPage> loaded = loadPage(ports.files, input);
     if (!loaded) {
         return std::unexpected(fail(ports, InputRefused, loaded.error()));
     }
     for (const std::string& warning : loaded->warnings) {
         complain(ports, input, warning);
     }
-    return std::move(loaded->sketch);
+    return std::move(loaded->making);
+}
+
+std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPorts& ports) {
+    auto making = readPage(input, ports);
+    if (!making) {
+        return std::unexpected(making.error());
+    }
+    return std::move(making->sketch);
 }
 
 bool hasSuffix(const std::filesystem::path& path, std::string_view suffix) {

@@ -5,12 +5,16 @@
 #include <string_view>
 
 #include "app/batch/ports.h"
-#include "core/sketch/sketch.h"
+#include "core/making/making.h"
 
 namespace matwright::app {
 
-// The sketch, its warnings said on `err`; on failure says so and gives the exit code.
+// The sketch, or that of a page in the making; the reader's warnings said on `err`; on failure says
+// so and gives the exit code.
 std::expected<Sketch, int> readInput(const std::filesystem::path& input, BatchPorts& ports);
+
+// The same of a page in the making; a sketch comes as a page without photos.
+std::expected<Making, int> readPage(const std::filesystem::path& input, BatchPorts& ports);
 
 // Whether the path ends in this suffix (".svg"), in upper or lower case.
 bool hasSuffix(const std::filesystem::path& path, std::string_view suffix);

@@ -104,11 +104,20 @@ Examples:
   Two 3x4 on one 4x6, as PDF pages of exactly that size:
     matwright-batch prints holiday.page.svg -o prints --ganged --format pdf
   To be cut by hand, with picture beyond the cut:
-    matwright-batch prints holiday.page.svg -o prints --bleed 1/8 --cut-marks
+    matwright-batch prints holiday.page.svg -o prints --bleed 1/8
+Files that are there already stay as they are, unless --replace is given; photos of the page are
+never written over. A choice that changes nothing is told on standard error.
 Every file has an sRGB profile and its density, so that it prints in its own size at 100 %. The
 capture date is kept; place and serial numbers are left out unless asked for.
 The table tells how sharp each print comes out and how much of its photo is cut off.
 Exit code 0: all were made. 3: the page or a photo cannot be read. 4: a file could not be written.)";
+
+inline constexpr const char* doubleCheckExamples = R"(
+Example:
+  matwright-batch double-check holiday.page.svg -o to-look-over.pdf
+Each print with a small picture, its size, its photo, how sharp it comes out and how much is cut
+off: to look over before money is spent.
+Exit code 0: made. 3: the page cannot be read or has no photo in a slot. 4: not written.)";
 
 inline constexpr const char* libraryImportExamples = R"(
 Examples:

@@ -7,6 +7,7 @@
 #include "app/batch/files.h"
 #include "app/batch/json.h"
 #include "app/batch/table.h"
+#include "core/checks/photo_checks.h"
 
 namespace matwright::app {
 
@@ -21,15 +22,16 @@ Scale naturalScale(const Sketch& sketch) {
 }
 
 int runCheck(const ListCommand& command, BatchPorts& ports) {
-    const auto sketch = readInput(command.input, ports);
-    if (!sketch) {
-        return sketch.error();
+    const auto making = readPage(command.input, ports);
+    if (!making) {
+        return making.error();
     }
-    const Scale scale = command.scale.value_or(naturalScale(*sketch));
-    const Length trimmerStep = command.trimmerStep.value_or(stepOf(naturalScale(*sketch)));
-    const std::vector<CheckFinding> findings = checkSketch(*sketch, {trimmerStep, scale});
+    const Sketch& sketch = making->sketch;
+    const Scale scale = command.scale.value_or(naturalScale(sketch));
+    const Length trimmerStep = command.trimmerStep.value_or(stepOf(naturalScale(sketch)));
+    const std::vector<CheckFinding> findings = checkMaking(*making, {trimmerStep, scale});
     if (command.json) {
-        ports.out << findingsJson(*sketch, findings) << '\n';
+        ports.out << findingsJson(sketch, findings) << '\n';
     } else if (findings.empty()) {
         ports.out << "Nothing to mend.\n";
     } else {

@@ -20,6 +20,9 @@ class ReadyPhotoCommands final : public PhotoCommands {
     int prints(const PrintsCommand& command, BatchPorts& ports) override {
         return runPrints(command, ports);
     }
+    int doubleCheck(const DoubleCheckCommand& command, BatchPorts& ports) override {
+        return runDoubleCheck(command, ports);
+    }
 };
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "app/batch/ports.h"
+#include "core/measure/catalogue.h"
 #include "core/prints/print_job.h"
 
 namespace matwright::app {
@@ -29,7 +30,15 @@ struct PrintsCommand {
     std::filesystem::path folder;
     PrintOptions options;
     bool ganged = false;
+    bool replace = false;  // other files of the prints' names; photos of the page never
     bool json = false;
+};
+
+struct DoubleCheckCommand {
+    std::filesystem::path page;
+    std::filesystem::path output;  // ends in .pdf
+    PrintOptions options;          // its bleed counts
+    const NamedSize* sheet = findSheetSize("letter");
 };
 
 // They stand in a part of their own, because the libraries that read photos would make every other
@@ -44,6 +53,8 @@ class PhotoCommands {
     virtual int page(const PageCommand& command, BatchPorts& ports) = 0;
     // Every print of a page as a file, made on all cores; then what became of each slot.
     virtual int prints(const PrintsCommand& command, BatchPorts& ports) = 0;
+    // All prints of a page on sheets to look over.
+    virtual int doubleCheck(const DoubleCheckCommand& command, BatchPorts& ports) = 0;
 };
 
 std::unique_ptr<PhotoCommands> makePhotoCommands();

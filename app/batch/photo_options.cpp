@@ -60,6 +60,22 @@ void addFormat(CLI::App* command, PrintOptions& options) {
         ->capture_default_str();
 }
 
+void addBleed(CLI::App* command, PrintOptions& options) {
+    command
+        ->add_option_function<std::string>(
+            "--bleed",
+            [&options](const std::string& text) {
+                const Result<Length> read = parseLength(text, Unit::Inch);
+                if (!read || read->isNegative() || *read > Length::inches(1)) {
+                    throw CLI::ValidationError(
+                        "--bleed", read ? "It has to be 0 to 1 in." : read.error().sentence);
+                }
+                options.bleed = *read;
+            },
+            "Picture beyond the trim, on all sides")
+        ->type_name("LENGTH");
+}
+
 void addPrints(CLI::App& app, PrintsCommand& prints, BatchPorts& ports, const AddCommand& add) {
     CLI::App* command =
         add(app, "prints", "Every print of a page as a file of the size it says", printsExamples,
@@ -69,25 +85,27 @@ void addPrints(CLI::App& app, PrintsCommand& prints, BatchPorts& ports, const Ad
         ->required()
         ->type_name("FOLDER");
     addFormat(command, prints.options);
-    command
-        ->add_option_function<std::string>(
-            "--bleed",
-            [&prints](const std::string& text) {
-                const Result<Length> read = parseLength(text, Unit::Inch);
-                if (!read || read->isNegative() || *read > Length::inches(1)) {
-                    throw CLI::ValidationError(
-                        "--bleed", read ? "It has to be 0 to 1 in." : read.error().sentence);
-                }
-                prints.options.bleed = *read;
-            },
-            "Picture beyond the trim, on all sides")
-        ->type_name("LENGTH");
+    addBleed(command, prints.options);
     command->add_flag("--cut-marks", prints.options.cutMarks,
                       "Hairlines outside the trim, where there is room");
     command->add_flag("--keep-place", prints.options.keepPlace,
                       "Keep place of capture and serial numbers in JPEG files");
+    command->add_flag("--replace", prints.replace,
+                      "Write over files of the prints' names, as when prints are made anew");
     command->add_flag("--ganged", prints.ganged, "Two 3x4 on one 4x6 and the like");
     command->add_flag("--json", prints.json, "As JSON");
+}
+
+void addDoubleCheck(CLI::App& app, DoubleCheckCommand& check, BatchPorts& ports,
+                    const AddCommand& add) {
+    CLI::App* command =
+        add(app, "double-check", "Every print of a page on a sheet to look over, as PDF",
+            doubleCheckExamples,
+            withPhotos(ports, [&](PhotoCommands& run) { return run.doubleCheck(check, ports); }));
+    command->add_option("PAGE", check.page, "The page file (.page.svg)")->required();
+    addOutput(command, check.output, "The result; its name ends in .pdf");
+    addBleed(command, check.options);
+    addSheet(command, check.sheet, "Paper of the sheets");
 }
 
 }  // namespace
@@ -97,6 +115,7 @@ void addPhotoCommands(CLI::App& app, PhotoCommandLines& lines, BatchPorts& ports
     addPhotos(app, lines.photos, ports, add);
     addPage(app, lines.page, ports, add);
     addPrints(app, lines.prints, ports, add);
+    addDoubleCheck(app, lines.doubleCheck, ports, add);
 }
 
 }  // namespace matwright::app

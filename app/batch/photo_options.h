@@ -6,11 +6,12 @@
 
 namespace matwright::app {
 
-// What the command lines of `photos`, `page` and `prints` are read into.
+// What the command lines of `photos`, `page`, `prints` and `double-check` are read into.
 struct PhotoCommandLines {
     PhotosCommand photos;
     PageCommand page;
     PrintsCommand prints;
+    DoubleCheckCommand doubleCheck;
 };
 
 // `lines` and `ports` outlive the run.

@@ -6,18 +6,23 @@
 #include <algorithm>
 #include <ostream>
 #include <set>
+#include <tuple>
 
+#include "app/batch/commands.h"
 #include "app/batch/files.h"
 #include "app/batch/json_values.h"
 #include "app/batch/table.h"
+#include "app/prints/double_check_pdf.h"
 #include "core/library/names.h"
 #include "core/library/printable.h"
 #include "core/measure/length_text.h"
-#include "core/pagefile/page_file.h"
+#include "core/photo/photo_source.h"
 #include "core/photo/photo_words.h"
 #include "core/prints/on_all_cores.h"
 #include "core/prints/print_names.h"
+#include "core/prints/print_notes.h"
 #include "core/prints/rendering.h"
+#include "core/prints/within_memory.h"
 
 namespace matwright::app {
 
@@ -79,24 +84,58 @@ bool isPhotoOf(const Making& making, const std::filesystem::path& file) {
     });
 }
 
-void makeAll(PrintRun& run, const PrintOptions& options, FileStore& files) {
-    onAllCores(run.sheets.size(), [&](std::size_t i) {
+Error taken(const std::filesystem::path& file) {
+    return {ErrorCode::WriteFailed,
+            "There is a file of this name already, and it stays as it is. Choose another folder, "
+            "or write over it with --replace.",
+            file.string()};
+}
+
+// Why nothing may be written there; the name is looked at again when it is.
+std::optional<Error> findInTheWay(const Making& making, const std::filesystem::path& file,
+                                  bool replace) {
+    if (isPhotoOf(making, file)) {
+        return Error{ErrorCode::WriteFailed,
+                     "A photo of the page has the name of this print. Choose another folder.",
+                     file.string()};
+    }
+    std::error_code ignored;
+    if (!replace && std::filesystem::exists(std::filesystem::symlink_status(file, ignored))) {
+        return taken(file);
+    }
+    return std::nullopt;
+}
+
+Result<void> written(const Sheet& sheet, std::string_view bytes, bool replace, FileStore& files) {
+    if (replace) {
+        return files.replace(sheet.file, bytes);
+    }
+    const Result<bool> created = files.create(sheet.file, bytes);
+    if (!created) {
+        return std::unexpected(created.error());
+    }
+    return *created ? Result<void>() : std::unexpected(taken(sheet.file));
+}
+
+Result<void> make(const PrintRun& run, Sheet& sheet, const PrintsCommand& command,
+                  FileStore& files) {
+    if (std::optional<Error> inTheWay = findInTheWay(run.making, sheet.file, command.replace)) {
+        return std::unexpected(*std::move(inTheWay));
+    }
+    const Result<std::string> bytes = made(run, sheet.gang, command.options);
+    if (!bytes) {
+        sheet.isPhotoAtFault = bytes.error().code != ErrorCode::WriteFailed;
+        return std::unexpected(bytes.error());
+    }
+    return written(sheet, *bytes, command.replace, files);
+}
+
+void makeAll(PrintRun& run, const PrintsCommand& command, FileStore& files) {
+    std::ignore = onAllCores(run.sheets.size(), [&](std::size_t i) {
         Sheet& sheet = run.sheets[i];
-        const Result<std::string> bytes = made(run, sheet.gang, options);
-        if (!bytes) {
-            sheet.failure = bytes.error();
-            sheet.isPhotoAtFault = bytes.error().code != ErrorCode::WriteFailed;
-            return;
-        }
-        if (isPhotoOf(run.making, sheet.file)) {
-            sheet.failure =
-                Error{ErrorCode::WriteFailed,
-                      "A photo of the page has the name of this print. Choose another folder.",
-                      sheet.file.string()};
-            return;
-        }
-        if (const Result<void> written = files.replace(sheet.file, *bytes); !written) {
-            sheet.failure = written.error();
+        const Result<void> done = withinMemory([&] { return make(run, sheet, command, files); });
+        if (!done) {
+            sheet.failure = done.error();
         }
     });
 }
@@ -144,15 +183,15 @@ std::string tableOf(const PrintRun& run) {
     return table.text();
 }
 
-std::expected<Making, int> readPageFile(const std::filesystem::path& input, BatchPorts& ports) {
-    Result<LoadedPage> loaded = loadPage(ports.files, std::filesystem::absolute(input));
-    if (!loaded) {
-        return std::unexpected(fail(ports, InputRefused, loaded.error()));
+// The photos' sizes as they are; those that cannot be read keep what is remembered, and say so when
+// they are printed.
+void lookAtPhotos(Making& making) {
+    for (const auto& entry : making.work.placements) {
+        Photo& photo = making.work.photos.at(entry.second.photo);
+        if (const auto facts = photoFacts(photo.path)) {
+            photo.upright = facts->upright;
+        }
     }
-    for (const std::string& warning : loaded->warnings) {
-        complain(ports, input, warning);
-    }
-    return std::move(loaded->making);
 }
 
 int tell(const PrintRun& run, bool asJsonText, BatchPorts& ports) {
@@ -178,7 +217,7 @@ int tell(const PrintRun& run, bool asJsonText, BatchPorts& ports) {
 }  // namespace
 
 int runPrints(const PrintsCommand& command, BatchPorts& ports) {
-    auto making = readPageFile(command.page, ports);
+    auto making = readPage(command.page, ports);
     if (!making) {
         return making.error();
     }
@@ -191,10 +230,42 @@ int runPrints(const PrintsCommand& command, BatchPorts& ports) {
                      command.folder.string()});
     }
     PrintRun run{*std::move(making), {}, {}};
+    lookAtPhotos(run.making);
     run.prints = printsOf(run.making, command.options);
     run.sheets = sheetsOf(run.prints, command);
-    makeAll(run, command.options, ports.files);
+    for (const std::string& note : printNotes(run.making, command.options, command.ganged)) {
+        complain(ports, command.page, note);
+    }
+    makeAll(run, command, ports.files);
     return tell(run, command.json, ports);
+}
+
+int runDoubleCheck(const DoubleCheckCommand& command, BatchPorts& ports) {
+    if (!hasSuffix(command.output, ".pdf")) {
+        return refuseSuffix(command.output, ".pdf", ports);
+    }
+    auto making = readPage(command.page, ports);
+    if (!making) {
+        return making.error();
+    }
+    const std::size_t prints = printsOf(*making, command.options).size();
+    if (prints == 0) {
+        return fail(ports, InputRefused,
+                    {ErrorCode::Unsupported,
+                     "No slot of this page has a photo, so there is nothing to look over.",
+                     command.page.string()});
+    }
+    lookAtPhotos(*making);
+    ports.startPainting();
+    const auto pdf =
+        doubleCheckPdf(*making, command.options, command.sheet->size, naturalScale(making->sketch));
+    if (!pdf) {
+        return fail(ports, CouldNotWrite,
+                    {pdf.error().code, pdf.error().sentence, command.output.string()});
+    }
+    return writeResult(
+        command.page, command.output, {pdf->constData(), static_cast<std::size_t>(pdf->size())},
+        fmt::format("{} print{} to look over", prints, prints == 1 ? "" : "s"), ports);
 }
 
 }  // namespace matwright::app

@@ -6,5 +6,6 @@
 namespace matwright::app {
 
 int runPrints(const PrintsCommand& command, BatchPorts& ports);
+int runDoubleCheck(const DoubleCheckCommand& command, BatchPorts& ports);
 
 }  // namespace matwright::app

@@ -1,24 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "app/library/contact_sheet_pdf.h"
 
-#include <QLocale>
 #include <utility>
 
 #include "app/rendering/pdf.h"
 #include "core/contactsheet/contact_sheet.h"
 #include "core/library/names.h"
-#include "core/measure/catalogue.h"
 #include "core/sketchfile/sketch_file.h"
 
 namespace matwright::app {
-namespace {
-
-Size sheetOfThisPlace() {
-    const bool isMetric = QLocale().measurementSystem() == QLocale::MetricSystem;
-    return findSheetSize(isMetric ? "a4" : "letter")->size;
-}
-
-}  // namespace
 
 Result<ContactSheetPdf> contactSheetPdf(const std::filesystem::path& library,
                                         const std::vector<std::string>& sketches,

@@ -5,17 +5,9 @@
 #include <QFileInfo>
 #include <utility>
 
+#include "core/photo/photo_endings.h"
+
 namespace matwright::app {
-
-namespace {
-
-QStringList photoPatterns() {
-    return {QStringLiteral("*.jpg"),  QStringLiteral("*.jpeg"), QStringLiteral("*.png"),
-            QStringLiteral("*.tif"),  QStringLiteral("*.tiff"), QStringLiteral("*.webp"),
-            QStringLiteral("*.heic"), QStringLiteral("*.heif")};
-}
-
-}  // namespace
 
 WatchedFolder::WatchedFolder(QObject* parent) : QObject(parent) {
     m_thread.setMaxThreadCount(1);
@@ -54,9 +46,10 @@ void WatchedFolder::look() {
     }
     m_thread.start([this, folder = m_folder, round = m_round] {
         Names names;
-        for (const QFileInfo& file :
-             QDir(folder).entryInfoList(photoPatterns(), QDir::Files | QDir::Readable)) {
-            names.emplace(file.filePath(), file.size());
+        for (const QFileInfo& file : QDir(folder).entryInfoList(QDir::Files | QDir::Readable)) {
+            if (isNamedAsPhoto(file.filePath().toStdString())) {
+                names.emplace(file.filePath(), file.size());
+            }
         }
         QMetaObject::invokeMethod(
             this, [this, round, names] { take(round, names); }, Qt::QueuedConnection);

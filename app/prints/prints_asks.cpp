@@ -3,6 +3,7 @@
 
 #include <QDesktopServices>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QUrl>
 
 namespace matwright::app {
@@ -16,7 +17,13 @@ PrintsAsks PrintsAsks::ofTheSystem() {
         .fileName =
             [](QWidget* parent, const QString& title, const QString& suggested,
                const QString& filter) {
-                return QFileDialog::getSaveFileName(parent, title, suggested, filter);
+                // The dialog adds the ending itself, so that it asks before a file is replaced.
+                QFileDialog dialog(parent, title, QFileInfo(suggested).path(), filter);
+                dialog.setAcceptMode(QFileDialog::AcceptSave);
+                dialog.setDefaultSuffix(QFileInfo(suggested).suffix());
+                dialog.selectFile(suggested);
+                return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().constFirst()
+                                                          : QString();
             },
         .show =
             [](const QString& folder) { QDesktopServices::openUrl(QUrl::fromLocalFile(folder)); },

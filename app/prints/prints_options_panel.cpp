@@ -10,6 +10,7 @@
 
 #include "app/panels/length_field.h"
 #include "app/panels/section.h"
+#include "app/panels/tint.h"
 
 namespace matwright::app {
 
@@ -37,7 +38,8 @@ PrintsOptionsPanel::PrintsOptionsPanel(const PrintsChoice& choice, Scale scale, 
     : QWidget(parent),
       m_choice(choice),
       m_quality(new QSpinBox),
-      m_border(new LengthField(tr("White border"))) {
+      m_border(new LengthField(tr("White border"))),
+      m_notes(new TintedLabel(Tint::Quiet)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto* file = new Section(tr("Files"));
@@ -46,6 +48,9 @@ PrintsOptionsPanel::PrintsOptionsPanel(const PrintsChoice& choice, Scale scale, 
     addPrint(*print, scale);
     column->addWidget(file);
     column->addWidget(print);
+    m_notes->setContentsMargins(0, 4, 0, 0);
+    m_notes->hide();
+    column->addWidget(m_notes);
     column->addStretch(1);
     showEnabled();
 }
@@ -132,6 +137,15 @@ void PrintsOptionsPanel::addPrint(Section& section, Scale scale) {
         m_choice.border = length;
         emit changed();
     });
+}
+
+void PrintsOptionsPanel::showNotes(const QStringList& sentences) {
+    m_notes->setText(sentences.join(QStringLiteral("\n\n")));
+    m_notes->setVisible(!sentences.isEmpty());
+}
+
+QString PrintsOptionsPanel::notes() const {
+    return m_notes->text();
 }
 
 void PrintsOptionsPanel::showEnabled() {

@@ -14,6 +14,7 @@ namespace matwright::app {
 
 class LengthField;
 class Section;
+class TintedLabel;
 
 // How the prints come out, as a value.
 struct PrintsChoice {
@@ -32,6 +33,9 @@ class PrintsOptionsPanel final : public QWidget {
     PrintsOptionsPanel(const PrintsChoice& choice, Scale scale, QWidget* parent = nullptr);
 
     const PrintsChoice& choice() const { return m_choice; }
+    // What these choices do not do for the prints of the page, under them.
+    void showNotes(const QStringList& sentences);
+    QString notes() const;
 
   signals:
     void changed();
@@ -45,6 +49,7 @@ class PrintsOptionsPanel final : public QWidget {
     QSpinBox* m_quality;
     LengthField* m_border;
     QCheckBox* m_sameBorder;
+    TintedLabel* m_notes;
 };
 
 }  // namespace matwright::app

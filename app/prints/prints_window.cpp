@@ -19,12 +19,16 @@
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/photos/cropped_picture.h"
 #include "app/photos/photo_access.h"
+#include "app/photos/photo_tray_model.h"
 #include "app/prints/double_check_pdf.h"
 #include "app/prints/print_rows.h"
 #include "app/prints/prints_choice_bytes.h"
 #include "app/prints/prints_options_panel.h"
+#include "app/rendering/pdf.h"
 #include "app/settings/settings.h"
+#include "core/prints/print_notes.h"
 
 namespace matwright::app {
 
@@ -93,10 +97,10 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
     if (m_service) {
         connect(m_service, &PhotoService::workingCopyReady, this, &PrintsWindow::showPictures);
         connect(m_service, &PhotoService::toneSampleReady, this, &PrintsWindow::showPictures);
+        connect(m_service, &PhotoService::stateChanged, this, &PrintsWindow::showRows);
     }
     showRows();
     setWorking(false);
-    m_save->setFocus();
 }
 
 PrintsWindow::~PrintsWindow() {
@@ -170,15 +174,19 @@ Making PrintsWindow::chosenMaking() const {
 
 void PrintsWindow::showRows() {
     const Making making = chosenMaking();
-    const std::vector<Print> prints = printsOf(making, m_options->choice().options);
-    const std::vector<PrintRow> rows = printRows(making, prints);
+    m_prints = printsOf(making, m_options->choice().options);
+    const std::vector<PrintRow> rows = printRows(making, m_prints);
     m_list->setRowCount(static_cast<int>(rows.size()));
-    m_slots.clear();
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        m_slots.push_back(prints[i].slot);
         fillRow(static_cast<int>(i), rows[i]);
     }
     m_summary->setText(summaryOf(rows, freeSlotsOf(making)));
+    QStringList notes;
+    for (const std::string& note :
+         printNotes(making, m_options->choice().options, m_options->choice().ganged)) {
+        notes << QString::fromStdString(note);
+    }
+    m_options->showNotes(notes);
     m_save->setEnabled(!rows.empty());
     m_check->setEnabled(!rows.empty());
     showPictures();
@@ -188,25 +196,33 @@ void PrintsWindow::fillRow(int row, const PrintRow& words) {
     m_list->setItem(row, Picture, wordsItem({}));
     m_list->setItem(row, Name, wordsItem(words.name + QLatin1Char('\n') + words.photo));
     m_list->setItem(row, PrintSize, wordsItem(words.size));
-    auto* fineness = wordsItem(words.fineness);
-    if (words.sharpness != Sharpness::Fine) {
+    const QString fault = faultOf(m_prints[static_cast<std::size_t>(row)].photo);
+    auto* fineness = wordsItem(fault.isEmpty() ? words.fineness : fault);
+    if (!fault.isEmpty() || words.sharpness != Sharpness::Fine) {
         fineness->setForeground(tintOf(palette(), Tint::Wrong));
     }
     m_list->setItem(row, Fineness, fineness);
     m_list->setItem(row, Loss, wordsItem(words.loss));
 }
 
+// Why the photo will not be printed, as far as is known now.
+QString PrintsWindow::faultOf(PhotoId photo) const {
+    const ContentKey& content = m_making.work.photos.at(photo).content;
+    return m_service ? stateText(m_service->stateOf(content), m_service->faultOf(content))
+                     : QString();
+}
+
 void PrintsWindow::showPictures() {
     const Making making = chosenMaking();
     for (int row = 0; m_service && row < m_list->rowCount(); ++row) {
-        const PieceId slot = m_slots[static_cast<std::size_t>(row)];
-        const Placement& placement = making.work.placements.at(slot);
+        const Print& print = m_prints[static_cast<std::size_t>(row)];
         const std::string jpeg =
-            m_service->smallPicture(making.work.photos.at(placement.photo), placement,
-                                    windowOf(making.sketch.pieces.at(slot), placement.border));
-        const QPixmap picture = QPixmap::fromImage(QImage::fromData(
-            reinterpret_cast<const uchar*>(jpeg.data()), static_cast<int>(jpeg.size()), "JPG"));
-        if (!picture.isNull()) {
+            m_service->smallPicture(making.work.photos.at(print.photo),
+                                    making.work.placements.at(print.slot), print.window);
+        const QImage whole = QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
+                                              static_cast<int>(jpeg.size()), "JPG");
+        if (!whole.isNull()) {
+            const QPixmap picture = QPixmap::fromImage(shareOf(whole, print.from, print.to));
             m_list->item(row, Picture)
                 ->setIcon(QIcon(picture.scaled(picturePlace * devicePixelRatioF(),
                                                Qt::KeepAspectRatio, Qt::SmoothTransformation)));
@@ -247,9 +263,16 @@ void PrintsWindow::saveDoubleCheck() {
     m_checkPath = path;
     say(tr("Making the double-check sheet…"), false);
     m_check->setEnabled(false);
-    m_checkWatcher.setFuture(QtConcurrent::run(saveDoubleCheckSheet, chosenMaking(),
-                                               m_options->choice().options,
-                                               m_settings.value().scale, m_asks.files, path));
+    m_checkWatcher.setFuture(QtConcurrent::run(
+        [making = chosenMaking(), options = m_options->choice().options,
+         scale = m_settings.value().scale, files = m_asks.files, path]() -> Result<void> {
+            const auto pdf = doubleCheckPdf(making, options, sheetOfThisPlace(), scale);
+            if (!pdf) {
+                return std::unexpected(pdf.error());
+            }
+            return files->replace(path.toStdString(),
+                                  {pdf->constData(), static_cast<std::size_t>(pdf->size())});
+        }));
 }
 
 void PrintsWindow::checkSaved() {
@@ -271,6 +294,8 @@ void PrintsWindow::setWorking(bool working) {
     m_save->setEnabled(!working && m_list->rowCount() > 0);
     m_check->setEnabled(!working && m_list->rowCount() > 0);
     m_close->setText(working ? tr("Cancel") : tr("Close"));
+    // Else the focus would wander into the list as its button goes grey.
+    (working ? m_close : static_cast<QPushButton*>(m_save))->setFocus();
 }
 
 void PrintsWindow::showProgress(int done, int total) {

@@ -53,6 +53,7 @@ class PrintsWindow final : public QDialog {
     void showRows();
     void showPictures();
     void fillRow(int row, const struct PrintRow& words);
+    QString faultOf(PhotoId photo) const;
     void remember();
     void showProgress(int done, int total);
     void showOutcome(const PrintsRun::Outcome& outcome);
@@ -80,7 +81,7 @@ class PrintsWindow final : public QDialog {
     QFutureWatcher<Result<void>> m_checkWatcher;
     QString m_checkPath;
     QString m_folder;
-    std::vector<PieceId> m_slots;  // of the rows
+    std::vector<Print> m_prints;  // of the rows
 };
 
 }  // namespace matwright::app

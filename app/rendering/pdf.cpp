@@ -3,12 +3,14 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
 #include <cmath>
 
 #include "app/rendering/paint.h"
 #include "app/rendering/pdf_boxes.h"
+#include "core/measure/catalogue.h"
 
 namespace matwright::app {
 
@@ -101,6 +103,11 @@ Result<QByteArray> pdfBytes(const std::vector<PdfPage>& pages, const QString& ti
         boxes.push_back({page.media, page.trim.value_or(Rect::at({}, page.media))});
     }
     return withTrueBoxes(written(pages, title), boxes);
+}
+
+Size sheetOfThisPlace() {
+    const bool isMetric = QLocale().measurementSystem() == QLocale::MetricSystem;
+    return findSheetSize(isMetric ? "a4" : "letter")->size;
 }
 
 }  // namespace matwright::app

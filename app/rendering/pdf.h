@@ -36,4 +36,7 @@ inline constexpr Length maxPdfSide = Length::inches(200);
 // for no pages and for a sheet outside the limits.
 Result<QByteArray> pdfBytes(const std::vector<PdfPage>& pages, const QString& title);
 
+// What printers of this place hold: A4 where lengths are metric, else Letter.
+Size sheetOfThisPlace();
+
 }  // namespace matwright::app

@@ -111,6 +111,11 @@ PhotoFacts factsOf(const PhotoFile& file, const LoadedPhoto& photo) {
 
 }  // namespace
 
+std::optional<Error> findOtherPicture(const std::filesystem::path& path, const ContentKey& known) {
+    const auto file = PhotoFile::open(path);
+    return file ? file->findOther(known) : std::optional(file.error());
+}
+
 Result<PhotoFacts> photoFacts(const std::filesystem::path& path) {
     preparePhotoReading();
     const auto file = PhotoFile::open(path);

@@ -105,6 +105,23 @@ Result<ContentKey> PhotoFile::content() const {
     }
 }
 
+std::optional<Error> PhotoFile::findOther(const ContentKey& known) const {
+    if (known == ContentKey{}) {
+        return std::nullopt;
+    }
+    const auto held = content();
+    if (!held) {
+        return held.error();
+    }
+    if (*held == known) {
+        return std::nullopt;
+    }
+    return Error{ErrorCode::NotFound,
+                 "This file holds another picture now, and the crop was made for the one before. "
+                 "Put the photo back, or show where it is.",
+                 m_path.string()};
+}
+
 Result<std::string> PhotoFile::contents(std::size_t limit) const {
     if (bytes() > limit) {
         return std::unexpected(tooLargeError(limit, m_path));

@@ -30,6 +30,9 @@ class PhotoFile {
 
     // Of the whole file, read in pieces.
     Result<ContentKey> content() const;
+    // NotFound where it holds another picture than the one once known; nothing where `known` is all
+    // zero, which is the picture of no file.
+    std::optional<Error> findOther(const ContentKey& known) const;
     // All of it, at most `limit` bytes (TooLarge above).
     Result<std::string> contents(std::size_t limit) const;
 

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/photo/photo_endings.h"
+
 namespace matwright {
 
 namespace {
@@ -160,21 +162,11 @@ Result<PhotoFormat> formatOf(std::string_view firstBytes, const std::filesystem:
 }
 
 std::string wrongNameRemark(const std::filesystem::path& file, PhotoFormat format) {
-    static constexpr std::array<std::array<std::string_view, 4>, 5> usual{{
-        {".jpg", ".jpeg", ".jpe", ".jfif"},
-        {".png"},
-        {".tif", ".tiff"},
-        {".webp"},
-        {".heic", ".heif", ".hif"},
-    }};
-    std::string ending = file.extension().string();
-    std::ranges::transform(ending, ending.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
+    const std::string ending = endingOf(file);
     if (ending.empty()) {
         return fmt::format("Its name has no ending; it is a {} photo.", formatName(format));
     }
-    if (isOneOf(usual[static_cast<std::size_t>(format)], ending)) {
+    if (std::ranges::find(endingsOf(format), ending) != endingsOf(format).end()) {
         return "";
     }
     return fmt::format("It is called {} but is a {} photo.", ending, formatName(format));

@@ -45,6 +45,10 @@ struct PhotoFacts {
     std::vector<std::string> remarks;
 };
 
+// NotFound where the file holds another picture than the one whose content was `known`; errors of
+// opening and reading it. Nothing where `known` is all zero: then nothing is known.
+std::optional<Error> findOtherPicture(const std::filesystem::path& file, const ContentKey& known);
+
 // Reads the header and hashes the file; decodes nothing.
 Result<PhotoFacts> photoFacts(const std::filesystem::path& file);
 

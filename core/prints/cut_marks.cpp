@@ -39,6 +39,11 @@ MarkRun after(int edge, int end, const MarkMeasures& measures) {
     return run.last - run.first >= measures.shortest ? run : MarkRun{};
 }
 
+PixelRect around(const PixelRect& a, const PixelRect& b) {
+    return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right),
+            std::max(a.bottom, b.bottom)};
+}
+
 void darken(Raster& paper, int x, int y) {
     if (x < 0 || y < 0 || x >= paper.size.width || y >= paper.size.height) {
         return;
@@ -50,11 +55,18 @@ void darken(Raster& paper, int x, int y) {
 
 }  // namespace
 
+bool haveRoomForMarks(PixelSize paper, const PixelRect& trim, const PixelRect& picture, int ppi) {
+    const MarkMeasures measures = measuresAt(ppi);
+    const PixelRect covered = around(trim, picture);
+    const auto isMark = [](const MarkRun& run) { return run.last > run.first; };
+    return isMark(before(covered.top, measures)) || isMark(before(covered.left, measures)) ||
+           isMark(after(covered.bottom, paper.height, measures)) ||
+           isMark(after(covered.right, paper.width, measures));
+}
+
 void drawCutMarks(Raster& paper, const PixelRect& trim, const PixelRect& picture, int ppi) {
     const MarkMeasures measures = measuresAt(ppi);
-    const PixelRect covered{std::min(trim.left, picture.left), std::min(trim.top, picture.top),
-                            std::max(trim.right, picture.right),
-                            std::max(trim.bottom, picture.bottom)};
+    const PixelRect covered = around(trim, picture);
     // The pixel just outside the trim, so that the cut leaves no line on the print.
     for (const int x : {trim.left - 1, trim.right}) {
         for (const MarkRun run :

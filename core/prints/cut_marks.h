@@ -10,4 +10,7 @@ namespace matwright {
 // is there. Nothing is ever drawn inside the trim.
 void drawCutMarks(Raster& paper, const PixelRect& trim, const PixelRect& picture, int ppi);
 
+// Whether a paper of this size has room for any of them.
+bool haveRoomForMarks(PixelSize paper, const PixelRect& trim, const PixelRect& picture, int ppi);
+
 }  // namespace matwright

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <sstream>
+#include <tuple>
 #include <utility>
 
 #include "core/photo/photo_source.h"
@@ -156,7 +157,8 @@ std::vector<DoubleCheckSheet> doubleCheckSheets(const Making& making,
                                                 const std::vector<Print>& prints, Size sheet,
                                                 Scale scale) {
     std::vector<std::string> pictures(prints.size());
-    onAllCores(prints.size(), [&](std::size_t i) {
+    // A picture that cannot be made stays empty.
+    std::ignore = onAllCores(prints.size(), [&](std::size_t i) {
         pictures[i] = smallJpegOf(prints[i], making.work.photos.at(prints[i].photo));
     });
     const Length room = sheet.height - 2 * margin - headHeight;

@@ -3,25 +3,45 @@
 
 #include <algorithm>
 #include <atomic>
+#include <exception>
+#include <mutex>
 #include <thread>
 #include <vector>
 
+#include "core/prints/within_memory.h"
+
 namespace matwright {
 
-void onAllCores(std::size_t count, const std::function<void(std::size_t)>& work, unsigned workers) {
+Result<void> onAllCores(std::size_t count, const std::function<void(std::size_t)>& work,
+                        unsigned workers) {
     const std::size_t wanted =
         workers > 0 ? workers : std::max(1U, std::thread::hardware_concurrency());
     std::atomic<std::size_t> next = 0;
+    std::mutex failing;
+    Result<void> outcome;
     const auto run = [&] {
         for (std::size_t i = next++; i < count; i = next++) {
-            work(i);
+            const Result<void> done = withinMemory([&]() -> Result<void> {
+                work(i);
+                return {};
+            });
+            const std::scoped_lock lock(failing);
+            if (!done && outcome) {
+                outcome = done;
+            }
         }
     };
-    std::vector<std::jthread> others;
-    for (std::size_t n = 1; n < std::min(wanted, count); ++n) {
-        others.emplace_back(run);
+    {
+        std::vector<std::jthread> others;
+        try {
+            for (std::size_t n = 1; n < std::min(wanted, count); ++n) {
+                others.emplace_back(run);
+            }
+        } catch (const std::exception&) {  // no more threads, or no memory for one
+        }
+        run();
     }
-    run();
+    return outcome;
 }
 
 }  // namespace matwright

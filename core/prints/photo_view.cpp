@@ -138,6 +138,12 @@ Error stopped() {
     return {ErrorCode::Unsupported, "The work was stopped.", ""};
 }
 
+// By the longer side: of a few pixels the decoder's rounding would say anything.
+int shrinkOf(PixelSize stored, const VImage& picture) {
+    const double longer = std::max(stored.width, stored.height);
+    return static_cast<int>(std::lround(longer / std::max(picture.width(), picture.height())));
+}
+
 Work workOf(const LoadedPhoto& photo, const PhotoView& view) {
     Work work;
     work.way = wayRound(photo.orientation, view.crop.quarterTurns);
@@ -159,12 +165,15 @@ int decoderShrink(double scale) {
     return shrink;
 }
 
-Result<Raster> photoPixels(const std::filesystem::path& path, const PhotoView& view,
-                           std::stop_token stop) {
+Result<Raster> photoPixels(const Photo& wanted, const PhotoView& view, std::stop_token stop) {
     preparePhotoReading();
+    const std::filesystem::path path = wanted.path;
     const Result<PhotoFile> file = PhotoFile::open(path);
     if (!file) {
         return std::unexpected(file.error());
+    }
+    if (std::optional<Error> other = file->findOther(wanted.content)) {
+        return std::unexpected(*std::move(other));
     }
     Result<LoadedPhoto> photo = loadPhoto(*file);
     if (!photo) {
@@ -186,8 +195,7 @@ Result<Raster> photoPixels(const std::filesystem::path& path, const PhotoView& v
         ErrorCode::Malformed, "The photo is damaged or cut short; copy it from the camera anew",
         path.string(), [&] {
             const VImage picture = onWhite(*photo);
-            work.shrink = static_cast<int>(
-                std::lround(static_cast<double>(work.stored.width) / picture.width()));
+            work.shrink = shrinkOf(work.stored, picture);
             const VImage pixels = work.window.radians == 0 ? uprightPixels(work, picture)
                                                            : straightenedPixels(work, picture);
             return rasterOf(toSrgb(*photo, pixels), stop);

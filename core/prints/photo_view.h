@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <filesystem>
 #include <stop_token>
 
 #include "core/crop/crop.h"
 #include "core/error/error.h"
+#include "core/making/making.h"
 #include "core/prints/pixel_places.h"
 
 namespace matwright {
@@ -22,12 +22,12 @@ struct PhotoView {
 };
 
 // The pixels of `picture`, from the photo's file as it is now (its own size counts, not what was
-// once told of it). Resampled once, in the photo's own gamma-encoded colours, which then become
-// sRGB. A photo to be straightened is turned at its own resolution first. Decoders that can give a
-// smaller picture at once are asked for one, as long as it is still shrunkEnough times larger than
-// what is wanted. Errors as decodePhoto().
-Result<Raster> photoPixels(const std::filesystem::path& file, const PhotoView& view,
-                           std::stop_token stop);
+// once told of it); NotFound where that holds another picture than the photo's. Resampled once, in
+// the photo's own gamma-encoded colours, which then become sRGB. A photo to be straightened is
+// turned at its own resolution first. Decoders that can give a smaller picture at once are asked
+// for one, as long as it is still shrunkEnough times larger than what is wanted. Errors as
+// decodePhoto().
+Result<Raster> photoPixels(const Photo& photo, const PhotoView& view, std::stop_token stop);
 
 // How far the decoder may shrink: 1, 2, 4 or 8, for a photo to be shown at 1 / `scale` of its size.
 int decoderShrink(double scale);

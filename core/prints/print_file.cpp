@@ -7,6 +7,7 @@
 #include "core/prints/picture_file.h"
 #include "core/prints/picture_pdf.h"
 #include "core/prints/rendering.h"
+#include "core/prints/within_memory.h"
 
 namespace matwright {
 
@@ -47,10 +48,8 @@ CaptureFacts factsOf(const Gang& gang, const std::vector<Print>& prints,
     return facts.value_or(CaptureFacts{});
 }
 
-}  // namespace
-
-Result<std::string> printFile(const Print& print, const Photo& photo, const PrintOptions& options,
-                              const std::stop_token& stop) {
+Result<std::string> fileOf(const Print& print, const Photo& photo, const PrintOptions& options,
+                           const std::stop_token& stop) {
     if (options.format == PrintFormat::Pdf) {
         Result<PicturePage> page = pageOf(print, photo, options, stop);
         return page ? picturePdf({*std::move(page)}, print.name)
@@ -61,9 +60,9 @@ Result<std::string> printFile(const Print& print, const Photo& photo, const Prin
                   : Result<std::string>(std::unexpected(raster.error()));
 }
 
-Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
-                             const std::function<const Photo&(PhotoId)>& photoOf,
-                             const PrintOptions& options, const std::stop_token& stop) {
+Result<std::string> fileOf(const Gang& gang, const std::vector<Print>& prints,
+                           const std::function<const Photo&(PhotoId)>& photoOf,
+                           const PrintOptions& options, const std::stop_token& stop) {
     const Result<Raster> raster = renderGang(gang, prints, photoOf, options, stop);
     if (!raster) {
         return std::unexpected(raster.error());
@@ -79,15 +78,18 @@ Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
                                 : "Prints of one sheet");
 }
 
-Result<std::string> printsPdf(const std::vector<Print>& prints, const std::string& title,
-                              const std::function<const Photo&(PhotoId)>& photoOf,
-                              const PrintOptions& options, const std::stop_token& stop) {
+Result<std::string> pdfOf(const std::vector<Print>& prints, const std::string& title,
+                          const std::function<const Photo&(PhotoId)>& photoOf,
+                          const PrintOptions& options, const std::stop_token& stop) {
     PrintOptions asPdf = options;
     asPdf.format = PrintFormat::Pdf;
     std::vector<std::optional<Result<PicturePage>>> rendered(prints.size());
-    onAllCores(prints.size(), [&](std::size_t i) {
+    const Result<void> done = onAllCores(prints.size(), [&](std::size_t i) {
         rendered[i] = pageOf(prints[i], photoOf(prints[i].photo), asPdf, stop);
     });
+    if (!done) {
+        return std::unexpected(done.error());
+    }
     std::vector<PicturePage> pages;
     pages.reserve(prints.size());
     for (std::optional<Result<PicturePage>>& page : rendered) {
@@ -97,6 +99,25 @@ Result<std::string> printsPdf(const std::vector<Print>& prints, const std::strin
         pages.push_back(*std::move(*page));
     }
     return picturePdf(pages, title);
+}
+
+}  // namespace
+
+Result<std::string> printFile(const Print& print, const Photo& photo, const PrintOptions& options,
+                              const std::stop_token& stop) {
+    return withinMemory([&] { return fileOf(print, photo, options, stop); });
+}
+
+Result<std::string> gangFile(const Gang& gang, const std::vector<Print>& prints,
+                             const std::function<const Photo&(PhotoId)>& photoOf,
+                             const PrintOptions& options, const std::stop_token& stop) {
+    return withinMemory([&] { return fileOf(gang, prints, photoOf, options, stop); });
+}
+
+Result<std::string> printsPdf(const std::vector<Print>& prints, const std::string& title,
+                              const std::function<const Photo&(PhotoId)>& photoOf,
+                              const PrintOptions& options, const std::stop_token& stop) {
+    return withinMemory([&] { return pdfOf(prints, title, photoOf, options, stop); });
 }
 
 }  // namespace matwright

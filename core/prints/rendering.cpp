@@ -13,6 +13,7 @@
 #include "core/prints/photo_view.h"
 #include "core/prints/pixel_places.h"
 #include "core/prints/sheet_pixels.h"
+#include "core/prints/within_memory.h"
 
 namespace matwright {
 
@@ -55,9 +56,7 @@ Result<void> evenOut(Raster& picture, const Tone& tone, const std::filesystem::p
     return {};
 }
 
-}  // namespace
-
-Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOptions& options,
+Result<Raster> printPixels(const Print& print, const Photo& photo, const PrintOptions& options,
                            const std::stop_token& stop) {
     if (const std::optional<Error> fault = findFault(options)) {
         return std::unexpected(*fault);
@@ -68,7 +67,7 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
     }
     const PhotoView view{print.crop, print.window,  print.from,
                          print.to,   places.window, places.picture};
-    Result<Raster> picture = photoPixels(photo.path, view, stop);
+    Result<Raster> picture = photoPixels(photo, view, stop);
     if (!picture) {
         return picture;
     }
@@ -86,7 +85,7 @@ Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOp
     return paper;
 }
 
-Result<Raster> renderGang(const Gang& gang, const std::vector<Print>& prints,
+Result<Raster> gangPixels(const Gang& gang, const std::vector<Print>& prints,
                           const std::function<const Photo&(PhotoId)>& photoOf,
                           const PrintOptions& options, const std::stop_token& stop) {
     if (const std::optional<Error> fault = findFault(options)) {
@@ -99,10 +98,10 @@ Result<Raster> renderGang(const Gang& gang, const std::vector<Print>& prints,
     Raster sheet = whiteSheet(size);
     std::mutex sheetOrFailure;
     std::optional<Error> failure;
-    onAllCores(gang.places.size(), [&](std::size_t i) {
+    const Result<void> done = onAllCores(gang.places.size(), [&](std::size_t i) {
         const Gang::Place& place = gang.places[i];
         const Print& print = prints.at(place.print);
-        Result<Raster> part = renderPrint(print, photoOf(print.photo), options, stop);
+        Result<Raster> part = printPixels(print, photoOf(print.photo), options, stop);
         const PixelPoint at{pixelAt(place.at.x, options.ppi), pixelAt(place.at.y, options.ppi)};
         const std::scoped_lock lock(sheetOrFailure);
         if (part) {
@@ -111,7 +110,23 @@ Result<Raster> renderGang(const Gang& gang, const std::vector<Print>& prints,
             failure = part.error();
         }
     });
+    if (!failure && !done) {
+        failure = done.error();
+    }
     return failure ? Result<Raster>(std::unexpected(*failure)) : std::move(sheet);
+}
+
+}  // namespace
+
+Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOptions& options,
+                           const std::stop_token& stop) {
+    return withinMemory([&] { return printPixels(print, photo, options, stop); });
+}
+
+Result<Raster> renderGang(const Gang& gang, const std::vector<Print>& prints,
+                          const std::function<const Photo&(PhotoId)>& photoOf,
+                          const PrintOptions& options, const std::stop_token& stop) {
+    return withinMemory([&] { return gangPixels(gang, prints, photoOf, options, stop); });
 }
 
 }  // namespace matwright

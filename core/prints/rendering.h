@@ -17,8 +17,9 @@ namespace matwright {
 // asked for and have room.
 //
 // This one function makes what is printed and what a person sees at 100 %. It keeps the result in
-// memory (3 bytes a pixel) and reads the photo row by row. Errors: as decodePhoto(), OutOfRange for
-// options, TooLarge above mostPrintPixels.
+// memory (3 bytes a pixel) and reads the photo row by row. Errors: as decodePhoto(), NotFound where
+// the file holds another picture than the photo's, OutOfRange for options, TooLarge above
+// mostPrintPixels and where memory is short; nothing is thrown here and below.
 Result<Raster> renderPrint(const Print& print, const Photo& photo, const PrintOptions& options,
                            const std::stop_token& stop = {});
 

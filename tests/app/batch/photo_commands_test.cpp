@@ -150,6 +150,75 @@ TEST(BatchPrints, NeverWritesOverAPhotoOfThePage) {
               *batch.store.read(batch.at("beach.jpg"), 1U << 24U));
 }
 
+TEST(BatchPrints, NeverWritesOverAnythingUnlessToldTo) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done) << batch.err;
+    const std::string own = batch.at("1 lighthouse.jpg");
+    test::writeFile(own, "somebody's own");
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.place.path()}),
+              CouldNotWrite);
+    EXPECT_NE(batch.err.find("--replace"), std::string::npos) << batch.err;
+    EXPECT_NE(batch.out.find("not made"), std::string::npos) << batch.out;
+    EXPECT_EQ(test::readFile(own), "somebody's own");
+    EXPECT_EQ(
+        batch.run({"prints", batch.at("new.page.svg"), "-o", batch.place.path(), "--replace"}),
+        Done)
+        << batch.err;
+    EXPECT_TRUE(decodePhoto(own, 0));
+}
+
+TEST(BatchPrints, RefusesAPhotoThatHoldsAnotherPictureNow) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    test::writeBusyPhoto(batch.place / "beach.jpg", {2400, 1800}, 4);
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints")}),
+              InputRefused);
+    EXPECT_NE(batch.err.find("another picture"), std::string::npos) << batch.err;
+    EXPECT_TRUE(std::filesystem::is_empty(batch.at("prints")));
+}
+
+TEST(BatchPrints, SaysWhichChoicesChangeNothing) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"prints", batch.at("new.page.svg"), "-o", batch.at("prints"), "--ganged",
+                         "--cut-marks"}),
+              Done);
+    EXPECT_NE(batch.err.find("only one print"), std::string::npos) << batch.err;
+    EXPECT_NE(batch.err.find("cut marks"), std::string::npos) << batch.err;
+}
+
+TEST(BatchDoubleCheck, MakesAPdfOfTheSheetAskedFor) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"double-check", batch.at("new.page.svg"), "-o", batch.at("look.pdf"),
+                         "--sheet", "a4"}),
+              Done)
+        << batch.err;
+    EXPECT_NE(batch.out.find("1 print to look over"), std::string::npos) << batch.out;
+    const std::string pdf = test::readFile(batch.at("look.pdf"));
+    EXPECT_TRUE(pdf.starts_with("%PDF-1.7"));
+    EXPECT_EQ(batch.run({"double-check", batch.at("new.page.svg"), "-o", batch.at("look.png")}),
+              WrongUse);
+    EXPECT_EQ(batch.run({"double-check", batch.at("page.sketch.svg"), "-o", batch.at("none.pdf")}),
+              InputRefused);
+    EXPECT_FALSE(std::filesystem::exists(batch.at("none.pdf")));
+}
+
+TEST(BatchLists, TakeAPageInTheMakingAsTheSketchItHolds) {
+    WithPhotos batch;
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"pieces", batch.at("new.page.svg")}), Done) << batch.err;
+    EXPECT_NE(batch.out.find("lighthouse"), std::string::npos) << batch.out;
+}
+
+TEST(BatchCheck, TellsPrintsThatWillNotLookSharp) {
+    WithPhotos batch;
+    test::writeBusyPhoto(batch.place / "beach.jpg", {240, 180}, 3);
+    ASSERT_EQ(batch.makePage(), Done);
+    EXPECT_EQ(batch.run({"check", batch.at("new.page.svg")}), Findings) << batch.err;
+    EXPECT_NE(batch.out.find("beach.jpg prints at"), std::string::npos) << batch.out;
+}
+
 TEST(BatchPrints, GivesEachHalfOfALongNamedSlotItsOwnFile) {
     WithPhotos batch;
     Sketch sketch = smallSketch();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/prints/prints_window.h"
 
+#include <QCheckBox>
 #include <QImage>
 #include <QPushButton>
 #include <QTableWidget>
@@ -60,6 +61,17 @@ TEST_F(PrintsWindowTest, SavesEveryPrintInItsExactSize) {
         EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 300, 0.1);
     }
     EXPECT_TRUE(window->result().contains("2 files")) << window->result().toStdString();
+}
+
+TEST_F(PrintsWindowTest, SaysUnderTheChoicesWhatTheyDoNotDo) {
+    open();
+    EXPECT_EQ(window->options().notes(), QString());
+    for (auto* box : window->findChildren<QCheckBox*>()) {
+        if (box->text().contains(QStringLiteral("marks"))) {
+            box->click();
+        }
+    }
+    EXPECT_TRUE(window->options().notes().contains(QStringLiteral("cut marks")));
 }
 
 TEST_F(PrintsWindowTest, NeverOverwritesAFile) {

@@ -194,6 +194,18 @@ TEST_F(Rendering, SaysWhyAPhotoCannotBePrinted) {
     EXPECT_EQ(damaged.error().code, ErrorCode::Malformed);
 }
 
+TEST_F(Rendering, RefusesAFileThatHoldsAnotherPictureNow) {
+    Photo photo = written(test::busyPhoto({600, 900}, 7));
+    photo.content = photoFacts(photo.path)->content;
+    EXPECT_TRUE(renderPrint(printOf({in(2), in(3)}), photo, {}));
+    written(test::busyPhoto({600, 900}, 8));  // of the same name
+    const auto other = renderPrint(printOf({in(2), in(3)}), photo, {});
+    ASSERT_FALSE(other);
+    EXPECT_EQ(other.error().code, ErrorCode::NotFound);
+    EXPECT_NE(other.error().sentence.find("another picture"), std::string::npos);
+    EXPECT_EQ(other.error().where, photo.path);
+}
+
 TEST_F(Rendering, RefusesPixelsNobodyPrints) {
     const Photo photo = written(halves({600, 600}));
     PrintOptions options;
