@@ -8,6 +8,7 @@
 
 #include "app/batch/files.h"
 #include "app/batch/page_listing.h"
+#include "core/making/fold.h"
 #include "core/making/making_edit.h"
 #include "core/pagefile/page_file.h"
 #include "core/photo/photo_source.h"
@@ -36,6 +37,7 @@ Result<Photo> photoOf(const ListedPlace& place, const std::filesystem::path& fil
     Photo photo;
     photo.path = file.lexically_normal().string();
     photo.content = facts->content;
+    photo.bytes = facts->bytes;
     photo.upright = facts->upright;
     photo.taken = facts->taken;
     photo.rating = facts->rating;
@@ -74,8 +76,9 @@ std::int32_t millionths(double share) {
     return static_cast<std::int32_t>(std::lround(share * Crop::one));
 }
 
-Placement placementOf(const ListedPlace& place, const Piece& slot, PhotoId id, const Photo& photo) {
-    const Size window = windowOf(slot, place.border);
+Placement placementOf(const ListedPlace& place, const Piece& slot, const PageSetup& page,
+                      PhotoId id, const Photo& photo) {
+    const Size window = shownWindow(slot, place.border, page);
     const PixelSize lying = place.quarterTurns % 2 == 0 ? photo.upright : photo.upright.turned();
     Crop crop = startingCrop(lying, window);
     crop.quarterTurns = place.quarterTurns;
@@ -126,12 +129,12 @@ Result<void> addPlace(Making& making, const ListedPlace& place,
             return std::unexpected(slot.error());
         }
         const Piece& piece = making.sketch.pieces.at(*slot);
-        if (!windowOf(piece, place.border).isPositive()) {
+        if (!shownWindow(piece, place.border, making.sketch.page).isPositive()) {
             return refusal(
                 ErrorCode::Malformed,
                 fmt::format("The white border leaves nothing of slot \"{}\".", *place.slot));
         }
-        edit.placements[*slot] = placementOf(place, piece, *id, *photo);
+        edit.placements[*slot] = placementOf(place, piece, making.sketch.page, *id, *photo);
     }
     return changed(making, edit);
 }
@@ -144,7 +147,8 @@ std::string smallPicture(const Making& making, PieceId slot) {
     }
     const Photo& photo = making.work.photos.at(placed->second.photo);
     Print print;
-    print.window = windowOf(making.sketch.pieces.at(slot), placed->second.border);
+    print.window =
+        shownWindow(making.sketch.pieces.at(slot), placed->second.border, making.sketch.page);
     print.paper = print.window;
     print.trim = Rect::at({}, print.window);
     print.crop = placed->second.crop;

@@ -121,7 +121,8 @@ void PageView::onPhotosChanged(const Change& change) {
     }
     mend(ids);
     if (const auto slot = m_tool->slotInHand();
-        slot && !m_session.work().placements.contains(*slot)) {
+        slot &&
+        (change.kinds == Change::Everything || !m_session.work().placements.contains(*slot))) {
         cancelDrag();
         emit toolDone();
     }

@@ -54,6 +54,12 @@ SlotPictures::SlotPictures(Session& session, QObject* parent)
     : QObject(parent), m_session(session) {
     // Of the whole program: scans of large papers are beyond Qt's own limit.
     QImageReader::setAllocationLimit(mostPaperMegabytes);
+    connect(&session, &Session::changed, this, [this](const Change& change) {
+        if (change.kinds == Change::Everything) {
+            clear();
+            m_papers.clear();
+        }
+    });
 }
 
 void SlotPictures::useService(PhotoService* service) {
@@ -116,7 +122,8 @@ QImage SlotPictures::windowPicture(PieceId slot, const PhotoFill& fill, double p
         copy = m_service->thumbnail(wanted(*photo));
     }
     if (copy.isNull()) {
-        return m_standIn ? m_standIn(slot) : QImage();
+        const QImage whole = m_standIn ? m_standIn(slot) : QImage();
+        return whole.isNull() ? whole : shareOf(whole, fill.from, fill.to);
     }
     const Key key{
         photo->content, copy.cacheKey(), fill.crop,   fill.whole,

@@ -86,8 +86,11 @@ void Autosave::discard() {
 void Autosave::finishWriting(const Result<void>& written) {
     if (written || m_session.isClean()) {
         beSafe();
-    } else if (!std::exchange(m_hasFailed, true)) {
-        emit failed(shownText(written.error()));
+    } else {
+        m_quiet.start();  // again, without waiting for another change
+        if (!std::exchange(m_hasFailed, true)) {
+            emit failed(shownText(written.error()));
+        }
     }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/kept_pictures.h"
+#include "core/making/fold.h"
 
 #include <utility>
 
@@ -16,7 +17,7 @@ std::optional<KeptPictures::Look> KeptPictures::lookOf(const Making& making, Pie
         return {};
     }
     return Look{photo->second.content, photo->second.tone, placement->second,
-                windowOf(*piece, placement->second.border)};
+                shownWindow(*piece, placement->second.border, making.sketch.page)};
 }
 
 void KeptPictures::take(const Making& making, std::map<PieceId, std::string> pictures) {

@@ -43,7 +43,7 @@ class PhotoAccess final : public QObject {
 
 // What the service wants to know of a photo.
 inline WantedPhoto wanted(const Photo& photo) {
-    return {photo.content, photo.path};
+    return {photo.content, photo.path, photo.bytes};
 }
 
 }  // namespace matwright::app

@@ -42,7 +42,7 @@ void PhotoCare::listenTo(PhotoService* service) {
             m_say(found == 1 ? tr("A photo that had moved was found again.")
                              : tr("%1 photos that had moved were found again.").arg(found));
         } else if (wasAskedFor) {
-            m_say(tr("None of the missing photos is in that folder."));
+            m_say(tr("None of the missing photos was found in that folder."));
         }
     });
 }
@@ -131,12 +131,14 @@ void PhotoCare::searchNearby() {
     m_access.ifOpen()->search(std::move(gone), std::move(folders));
 }
 
-void PhotoCare::searchIn(const QString& folder) {
-    if (!m_access.open()) {
-        return;
+bool PhotoCare::searchIn(const QString& folder) {
+    std::vector<WantedPhoto> gone = m_access.open() ? missing() : std::vector<WantedPhoto>();
+    if (gone.empty()) {
+        return false;
     }
     m_isAskedFor = true;
-    m_access.ifOpen()->search(missing(), {folder.toStdString()});
+    m_access.ifOpen()->search(std::move(gone), {folder.toStdString()});
+    return true;
 }
 
 }  // namespace matwright::app

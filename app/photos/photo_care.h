@@ -26,8 +26,9 @@ class PhotoCare final : public QObject {
 
     // Looks again whether the photos are there: a drive may have been plugged in.
     void lookAgain();
-    // Looks for everything that is missing in this folder and below it.
-    void searchIn(const QString& folder);
+    // Looks for everything that is missing in this folder and below it. False where nothing is
+    // known to be missing.
+    bool searchIn(const QString& folder);
 
   private:
     void onChange(const Change& change);

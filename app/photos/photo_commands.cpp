@@ -7,6 +7,7 @@
 #include <tuple>
 
 #include "core/crop/crop.h"
+#include "core/making/fold.h"
 #include "core/measure/length_text.h"
 #include "core/photo/photo_words.h"
 
@@ -192,8 +193,9 @@ QString turnPhotoIn(Session& session, PieceId slot) {
         return words("There is no photo in this slot.");
     }
     Placement after = *placement;
-    after.crop = turnedRight(placement->crop, photo->upright,
-                             windowOf(session.sketch().pieces.at(slot), placement->border));
+    after.crop = turnedRight(
+        placement->crop, photo->upright,
+        shownWindow(session.sketch().pieces.at(slot), placement->border, session.sketch().page));
     PhotoEdit edit;
     edit.placements[slot] = after;
     return done(session, edit, words("Turn photo"),
@@ -225,7 +227,8 @@ QString turnSlot(Session& session, PieceId slot) {
     if (const Placement* placement = find(session.work(), slot)) {
         if (const Photo* photo = find(session.work(), placement->photo)) {
             Placement fitted = *placement;
-            fitted.crop = startingCrop(photo->upright, windowOf(after, placement->border));
+            fitted.crop = startingCrop(
+                photo->upright, shownWindow(after, placement->border, session.sketch().page));
             edit.photos.placements[slot] = fitted;
         }
     }
@@ -290,6 +293,7 @@ QString replacePhoto(Session& session, PhotoId photo, const Photo& file) {
     const auto change = [&](Photo& after) {
         after.path = file.path;
         after.content = file.content;
+        after.bytes = file.bytes;
         after.upright = file.upright;
         after.taken = file.taken;
         after.rating = file.rating;

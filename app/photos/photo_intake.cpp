@@ -121,8 +121,9 @@ void PhotoIntake::take(const std::vector<LookedAt>& files) {
 
 void PhotoIntake::meetAgain(const Photo& photo) {
     const auto* known = findByContent(m_session.work(), photo.content);
+    const PhotoState state = m_access.ifOpen()->stateOf(photo.content);
     if (known && known->second.path != photo.path &&
-        m_access.ifOpen()->stateOf(photo.content) == PhotoState::Missing) {
+        (state == PhotoState::Missing || state == PhotoState::Changed)) {
         setPath(m_session, known->first, photo.path);
         m_access.ifOpen()->checkStates({wanted(photo)});
     }

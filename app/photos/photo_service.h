@@ -17,6 +17,7 @@ namespace matwright::app {
 struct WantedPhoto {
     ContentKey content;
     std::string path;
+    std::uintmax_t bytes = 0;  // how long its file is; 0: not known
     friend bool operator==(const WantedPhoto&, const WantedPhoto&) = default;
 };
 

@@ -9,6 +9,7 @@
 #include "app/files/paths.h"
 #include "app/photos/photo_commands.h"
 #include "app/photos/photo_tray_panel.h"
+#include "core/making/fold.h"
 
 namespace matwright::app {
 
@@ -34,8 +35,9 @@ PhotoPlace::PhotoPlace(Workplace workplace, SketchDocument& document, QString pa
         const Piece* piece = matwright::find(making.sketch, slot);
         const Photo* photo = placement ? matwright::find(making.work, placement->photo) : nullptr;
         return photo && piece && m_access.ifOpen()
-                   ? m_access.ifOpen()->smallPicture(*photo, *placement,
-                                                     windowOf(*piece, placement->border))
+                   ? m_access.ifOpen()->smallPicture(
+                         *photo, *placement,
+                         shownWindow(*piece, placement->border, making.sketch.page))
                    : std::string();
     });
     connect(&m_watched, &WatchedFolder::arrived, this, [this](const QStringList& files) {
@@ -158,8 +160,8 @@ void PhotoPlace::searchFolder() {
     const auto folder =
         m_workplace.questions.photoFolder(tr("Look for missing photos in"), folderToStartIn());
     if (folder) {
-        m_workplace.say(tr("Looking for the missing photos…"));
-        m_care.searchIn(*folder);
+        m_workplace.say(m_care.searchIn(*folder) ? tr("Looking for the missing photos…")
+                                                 : tr("No photo is known to be missing."));
     }
 }
 
@@ -184,6 +186,7 @@ void PhotoPlace::askWhere(PhotoId photo) {
                     }
                 }
             });
+    connect(service, &PhotoService::lookedAtAll, once, &QObject::deleteLater);
     service->lookAt({path});
 }
 

@@ -105,6 +105,8 @@ class Search {
             }
             consider(at);
         }
+        // A folder that is not there has nothing to look at.
+        m_isCutShort = m_isCutShort || (error && error != std::errc::no_such_file_or_directory);
     }
 
     void consider(fs::recursive_directory_iterator& at) {

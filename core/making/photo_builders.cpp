@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/making/fold.h"
 #include "core/making/making_edit.h"
 
 namespace matwright {
@@ -20,7 +21,7 @@ bool areAlike(Size a, Size b) {
 // What stands in `slot` with this border when it comes with a crop for the window `from`.
 Placement movedTo(const Making& making, const Piece& slot, Length border,
                   const Placement& placement, Size from) {
-    const Size window = windowOf(slot, border);
+    const Size window = shownWindow(slot, border, making.sketch.page);
     const PixelSize upright = making.work.photos.at(placement.photo).upright;
     return {placement.photo,
             areAlike(from, window) ? placement.crop : startingCrop(upright, window), border};
@@ -74,7 +75,10 @@ PhotoEdit placePhoto(const Making& making, PieceId slot, PhotoId photo) {
     const Placement* there = find(making.work, slot);
     const Length border = there == nullptr ? Length() : there->border;
     edit.placements.emplace(
-        slot, Placement{photo, startingCrop(coming->upright, windowOf(*piece, border)), border});
+        slot,
+        Placement{photo,
+                  startingCrop(coming->upright, shownWindow(*piece, border, making.sketch.page)),
+                  border});
     return edit;
 }
 
@@ -100,7 +104,7 @@ PhotoEdit swapPhotos(const Making& making, PieceId a, PieceId b) {
         std::optional<Placement>& now = edit.placements[ids[i]];
         if (const Placement* coming = there[other]) {
             now = movedTo(making, *slots[i], borderFor(there[i], *coming, *slots[i]), *coming,
-                          windowOf(*slots[other], coming->border));
+                          shownWindow(*slots[other], coming->border, making.sketch.page));
         }
     }
     return edit;

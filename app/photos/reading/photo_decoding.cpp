@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <utility>
 
+#include "core/making/finding.h"
 #include "core/photo/photo_source.h"
 
 namespace matwright::app {
@@ -80,6 +81,7 @@ LookedAt lookedAtFile(const std::string& path) {
     Photo photo;
     photo.path = path;
     photo.content = facts->content;
+    photo.bytes = facts->bytes;
     photo.upright = facts->upright;
     photo.taken = std::move(facts->taken);
     photo.rating = facts->rating;
@@ -108,30 +110,20 @@ Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& s
     return made;
 }
 
-std::vector<std::pair<ContentKey, std::string>> foundAgain(std::vector<WantedPhoto> photos,
+std::vector<std::pair<ContentKey, std::string>> foundAgain(const std::vector<WantedPhoto>& photos,
                                                            const std::vector<std::string>& folders,
                                                            const std::stop_token& stop) {
-    constexpr std::size_t mostFiles = 20'000;
+    std::vector<LostFile> lost;
+    lost.reserve(photos.size());
+    for (const WantedPhoto& photo : photos) {
+        lost.push_back({photo.path, photo.content, photo.bytes});
+    }
+    const std::vector<fs::path> places(folders.begin(), folders.end());
+    const std::vector<Finding> findings = findAgain(lost, places, {}, stop);
     std::vector<std::pair<ContentKey, std::string>> found;
-    for (const std::string& folder : folders) {
-        std::vector<std::string> files = photosIn(folder, mostFiles, stop);
-        std::ranges::stable_partition(files, [&](const std::string& file) {
-            return std::ranges::any_of(photos, [&](const WantedPhoto& photo) {
-                return fs::path(photo.path).filename() == fs::path(file).filename();
-            });
-        });
-        for (const std::string& file : files) {
-            if (photos.empty() || stop.stop_requested()) {
-                return found;
-            }
-            const auto facts = photoFacts(file);
-            if (!facts) {
-                continue;
-            }
-            const auto is = [&](const WantedPhoto& one) { return one.content == facts->content; };
-            if (std::erase_if(photos, is) > 0) {
-                found.emplace_back(facts->content, file);
-            }
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        if (findings[i].place) {
+            found.emplace_back(photos[i].content, findings[i].place->string());
         }
     }
     return found;

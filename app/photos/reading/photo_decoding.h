@@ -37,9 +37,8 @@ Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& s
 // There or Missing.
 PhotoState stateOnDisk(const std::string& path);
 
-// Where these contents are now, in the folders or below them; files of the name a photo had are
-// tried first. Reads every photo there where it has to.
-std::vector<std::pair<ContentKey, std::string>> foundAgain(std::vector<WantedPhoto> photos,
+// Where these contents are now, in the folders or below them; see core/making/finding.h.
+std::vector<std::pair<ContentKey, std::string>> foundAgain(const std::vector<WantedPhoto>& photos,
                                                            const std::vector<std::string>& folders,
                                                            const std::stop_token& stop);
 

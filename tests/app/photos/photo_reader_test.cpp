@@ -51,7 +51,9 @@ class Reader : public testing::Test {
         EXPECT_TRUE(looked.at(path).photo) << looked.at(path).photo.error().text();
         return looked.at(path).photo.value_or(Photo{});
     }
-    WantedPhoto wantedOf(const Photo& photo) const { return {photo.content, photo.path}; }
+    WantedPhoto wantedOf(const Photo& photo) const {
+        return {photo.content, photo.path, photo.bytes};
+    }
     QString cache() const { return m_folder.filePath(QStringLiteral("cache")); }
 
     QTemporaryDir m_folder;
