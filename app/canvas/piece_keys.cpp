@@ -9,14 +9,13 @@
 #include "app/canvas/drags/move_drag.h"
 #include "app/canvas/drags/resize_drag.h"
 #include "app/canvas/drags/rotate_drag.h"
+#include "app/editing/burst.h"
 #include "app/editing/command_words.h"
 #include "core/gesture/gesture.h"
 
 namespace matwright::app {
 
 namespace {
-
-constexpr qint64 burstPause = 1000;  // ms without a key that end a burst
 
 // The direction of an arrow key, or (0, 0).
 QPoint directionOf(int key) {
@@ -127,7 +126,7 @@ bool PieceKeys::turn(int key, Qt::KeyboardModifiers modifiers) {
 void PieceKeys::perform(const Edit& edit, Burst burst, const QString& label) {
     const Session& session = m_host.session();
     const bool goesOn = burst == m_burst && m_burstSelection == session.selection() &&
-                        m_sinceLast.isValid() && m_sinceLast.elapsed() < burstPause;
+                        m_sinceLast.isValid() && m_sinceLast.elapsed() < burstPauseMs;
     if (!goesOn) {
         m_gesture = Session::newGesture();
         m_burst = burst;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/slot_pictures.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QFutureWatcher>
 #include <QImageReader>
@@ -48,6 +49,25 @@ QImage readPaperPicture(const QString& path) {
                                 Qt::SmoothTransformation);
 }
 
+// In the picture's lower left corner; readable on any photo.
+void writeThatItComes(QImage& picture) {
+    const QString words = QCoreApplication::translate("Photos", "Reading the photo…");
+    QPainter painter(&picture);
+    QFont font = painter.font();
+    font.setPixelSize(std::clamp(picture.height() / 16, 11, 28));
+    painter.setFont(font);
+    const int room = font.pixelSize() / 2;
+    const QRect place =
+        painter.fontMetrics().boundingRect(words).adjusted(-room, -room / 2, room, room / 2);
+    const QRect box(QPoint(room, picture.height() - room - place.height()), place.size());
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor(0, 0, 0, 170));
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.drawRoundedRect(box, room / 2.0, room / 2.0);
+    painter.setPen(Qt::white);
+    painter.drawText(box, Qt::AlignCenter, words);
+}
+
 }  // namespace
 
 SlotPictures::SlotPictures(Session& session, QObject* parent)
@@ -69,6 +89,7 @@ void SlotPictures::useService(PhotoService* service) {
         connect(service, &PhotoService::workingCopyReady, this, &SlotPictures::photosChanged);
         connect(service, &PhotoService::thumbnailReady, this, &SlotPictures::photosChanged);
         connect(service, &PhotoService::toneSampleReady, this, &SlotPictures::photosChanged);
+        connect(service, &PhotoService::stateChanged, this, &SlotPictures::photosChanged);
     }
 }
 
@@ -122,20 +143,30 @@ QImage SlotPictures::windowPicture(PieceId slot, const PhotoFill& fill, double p
         copy = m_service->thumbnail(wanted(*photo));
     }
     if (copy.isNull()) {
-        const QImage whole = m_standIn ? m_standIn(slot) : QImage();
-        return whole.isNull() ? whole : shareOf(whole, fill.from, fill.to);
+        return m_standIn ? shareOf(m_standIn(slot), fill.from, fill.to) : QImage();
     }
-    const Key key{
-        photo->content, copy.cacheKey(), fill.crop,   fill.whole,
-        fill.from,      fill.to,         photo->tone, pixelsOf(fill.whole, pixelsPerTick)};
+    const QSize pixels = pixelsOf(fill.whole, pixelsPerTick);
+    const Key key{photo->content, copy.cacheKey(), fill.crop,
+                  fill.whole,     fill.from,       fill.to,
+                  photo->tone,    pixels,          isBlurForNow(*photo, copy, pixels)};
     if (slot == m_moving) {
         return shareOf(moved(*photo, copy, key), key.from, key.to);
     }
     Made& made = m_pictures[{slot, fill.from}];
     if (made.picture.isNull() || made.key != key) {
         made = {key, shareOf(make(*photo, copy, key), key.from, key.to)};
+        if (key.isComing) {
+            writeThatItComes(made.picture);
+        }
     }
     return made.picture;
+}
+
+// Only a thumbnail is there, it shows, and better is on its way.
+bool SlotPictures::isBlurForNow(const Photo& photo, const QImage& copy, QSize pixels) const {
+    return std::max(copy.width(), copy.height()) <= PhotoService::thumbnailSide &&
+           std::max(pixels.width(), pixels.height()) > PhotoService::thumbnailSide && m_service &&
+           m_service->isCopyComing(photo.content);
 }
 
 QImage SlotPictures::make(const Photo& photo, const QImage& copy, const Key& key) {

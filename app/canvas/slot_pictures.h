@@ -56,12 +56,14 @@ class SlotPictures final : public QObject, public PartPictures {
         double to = 1;
         Tone tone;
         QSize pixels;  // of the whole window
+        bool isComing = false;
         friend bool operator==(const Key&, const Key&) = default;
     };
     struct Made {
         Key key;
         QImage picture;
     };
+    bool isBlurForNow(const Photo& photo, const QImage& copy, QSize pixels) const;
     std::optional<ToneMap> toneOf(const Photo& photo) const;
     QImage make(const Photo& photo, const QImage& copy, const Key& key);
     QImage moved(const Photo& photo, const QImage& copy, const Key& key);

@@ -65,7 +65,7 @@ QWidget* CropDialog::makeSide() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 10, 0, 10);
     column->setSpacing(6);
-    auto* title = new QLabel(m_task.slotName);
+    auto* title = new QLabel(m_task.slotName.left(1).toUpper() + m_task.slotName.mid(1));
     QFont strong = title->font();
     strong.setBold(true);
     strong.setPointSizeF(strong.pointSizeF() * 1.15);
@@ -162,7 +162,7 @@ void CropDialog::connectPanel() {
                 state.tone = tone;
                 take(state, label, gesture);
             });
-    connect(&m_panel->tone(), &TonePanel::beforeHeld, this, &CropDialog::holdBefore);
+    connect(&m_panel->tone(), &TonePanel::beforeShown, this, &CropDialog::showBefore);
 }
 
 void CropDialog::setCopy(const QImage& copy) {
@@ -226,8 +226,8 @@ void CropDialog::showTone() {
     }
 }
 
-void CropDialog::holdBefore(bool held) {
-    if (std::exchange(m_isBefore, held) != held) {
+void CropDialog::showBefore(bool shown) {
+    if (std::exchange(m_isBefore, shown) != shown) {
         showTone();
         if (showsFinal()) {
             makeFinal();
@@ -257,8 +257,8 @@ void CropDialog::changeWhatIsShown(bool on) {
 
 void CropDialog::showHint() {
     m_news->setText(
-        tr("Drag the photo under the frame, turn the wheel to zoom, pull the round "
-           "handle to straighten."));
+        tr("Drag the photo under the frame, or push it with the arrow keys. The wheel zooms, the "
+           "round handle straightens. Hold B to see the photo as it was."));
 }
 
 void CropDialog::makeFinal() {
@@ -282,7 +282,7 @@ void CropDialog::changeLines() {
 
 void CropDialog::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_B && event->modifiers() == Qt::NoModifier) {
-        holdBefore(true);
+        showBefore(true);
     } else if (event->key() == Qt::Key_G && event->modifiers() == Qt::NoModifier) {
         changeLines();
     } else {
@@ -292,7 +292,7 @@ void CropDialog::keyPressEvent(QKeyEvent* event) {
 
 void CropDialog::keyReleaseEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_B && !event->isAutoRepeat()) {
-        holdBefore(false);
+        showBefore(m_panel->tone().showsBefore());
     }
     QDialog::keyReleaseEvent(event);
 }

@@ -75,7 +75,7 @@ class CropDialog final : public QDialog {
     void takeBorder(Length border, int gesture);
     void showState();
     void showTone();
-    void holdBefore(bool held);
+    void showBefore(bool shown);
     void changeLines();
     void changeWhatIsShown(bool final);
     void showHint();

@@ -6,14 +6,14 @@
 #include <numbers>
 #include <utility>
 
+#include "app/editing/burst.h"
 #include "app/editing/session.h"
 
 namespace matwright::app {
 
 namespace {
 
-constexpr double handleGap = 26;  // from the print's right edge to the handle
-constexpr qint64 burstPauseMs = 1000;
+constexpr double handleGap = 26;        // from the print's right edge to the handle
 constexpr int mostStraighten = 45'000;  // millidegrees
 constexpr int surroundingsPauseMs = 25;
 

@@ -11,6 +11,7 @@
 #include <QSlider>
 #include <utility>
 
+#include "app/editing/burst.h"
 #include "app/editing/session.h"
 #include "app/panels/section.h"
 
@@ -19,7 +20,6 @@ namespace matwright::app {
 namespace {
 
 constexpr int most = 100;
-constexpr qint64 sliderPauseMs = 1000;
 
 QString signedFigure(int value) {
     return value > 0 ? QStringLiteral("+%1").arg(value)
@@ -53,7 +53,8 @@ TonePanel::TonePanel(QWidget* parent)
     m_rows.back().slider->setToolTip(
         tr("For the print; to judge it, look at the final pixels at 100 %."));
     auto* buttons = new QHBoxLayout;
-    m_before->setToolTip(tr("Hold to see the photo as it is in its file (or hold the B key)"));
+    m_before->setToolTip(
+        tr("Shows the photo as it is in its file, until you press it again (or hold B)"));
     m_reset->setToolTip(tr("Put the switch and all sliders back"));
     for (QPushButton* button : {m_before, m_reset}) {
         settle(button);
@@ -66,8 +67,8 @@ TonePanel::TonePanel(QWidget* parent)
         tone.evenOut = on;
         change(tone, on ? tr("Even out") : tr("Stop evening out"), 0);
     });
-    connect(m_before, &QPushButton::pressed, this, [this] { emit beforeHeld(true); });
-    connect(m_before, &QPushButton::released, this, [this] { emit beforeHeld(false); });
+    m_before->setCheckable(true);
+    connect(m_before, &QPushButton::toggled, this, &TonePanel::beforeShown);
     connect(m_reset, &QPushButton::clicked, this, [this] { change({}, tr("Photo as it was"), 0); });
     showTone();
 }
@@ -96,7 +97,7 @@ void TonePanel::addRow(const QString& name, const QString& label, int least, int
 // One drag of a slider is one gesture, and so is a burst of keys or wheel notches.
 void TonePanel::slid(const Row& row, int value) {
     const bool goesOn = m_stepped == row.slider &&
-                        (row.slider->isSliderDown() || m_sinceStep.elapsed() <= sliderPauseMs);
+                        (row.slider->isSliderDown() || m_sinceStep.elapsed() <= burstPauseMs);
     if (!goesOn) {
         m_gesture = Session::newGesture();
     }
@@ -108,6 +109,7 @@ void TonePanel::slid(const Row& row, int value) {
 }
 
 void TonePanel::change(const Tone& tone, const QString& label, int gesture) {
+    m_before->setChecked(false);  // else nothing would be seen of the change
     setTone(tone);
     emit toneChanged(tone, label, gesture);
 }
@@ -126,6 +128,13 @@ void TonePanel::showTone() {
     }
     m_reset->setEnabled(m_tone != Tone{});
     m_before->setEnabled(m_tone != Tone{});
+    if (m_tone == Tone{}) {
+        m_before->setChecked(false);
+    }
+}
+
+bool TonePanel::showsBefore() const {
+    return m_before->isChecked();
 }
 
 bool TonePanel::eventFilter(QObject* watched, QEvent* event) {

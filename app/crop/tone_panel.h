@@ -24,14 +24,16 @@ class TonePanel final : public QWidget {
     explicit TonePanel(QWidget* parent = nullptr);
 
     const Tone& tone() const { return m_tone; }
+    bool showsBefore() const;
     // Emits nothing.
     void setTone(const Tone& tone);
 
   signals:
     // By a person; changes of one positive gesture number belong together.
     void toneChanged(const matwright::Tone& tone, const QString& label, int gesture);
-    // The button is held down: the photo as it is in its file is to be shown meanwhile.
-    void beforeHeld(bool held);
+    // The photo is to be shown as it is in its file, until further notice; a change of tone ends
+    // it.
+    void beforeShown(bool shown);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/paths.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -52,6 +53,10 @@ QString withSketchSuffix(const QString& path) {
 
 QString documentNameOf(const QString& path) {
     return withoutSuffix(QFileInfo(path).fileName(), kindOfPath(path));
+}
+
+QString folderThatIsThere(const QString& folder) {
+    return !folder.isEmpty() && QFileInfo(folder).isDir() ? folder : QDir::homePath();
 }
 
 QString shownText(const Error& error) {

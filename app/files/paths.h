@@ -23,6 +23,9 @@ QString withSketchSuffix(const QString& path);
 // The file's name without folder and suffix.
 QString documentNameOf(const QString& path);
 
+// Where a file dialog begins: the folder where it is there, else the person's home.
+QString folderThatIsThere(const QString& folder);
+
 // The error as a person reads it.
 QString shownText(const Error& error);
 

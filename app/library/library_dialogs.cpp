@@ -12,6 +12,7 @@
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
+#include "app/files/paths.h"
 #include "app/library/carry_dialog.h"
 #include "core/sketchfile/sketch_file.h"
 
@@ -19,7 +20,7 @@ namespace matwright::app {
 namespace {
 
 QString documents() {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return folderThatIsThere(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
 }
 
 std::optional<QString> unlessEmpty(const QString& text) {

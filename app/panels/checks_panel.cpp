@@ -6,6 +6,7 @@
 #include <QListWidget>
 #include <QPainter>
 #include <QStackedLayout>
+#include <QStyle>
 #include <QtConcurrent>
 
 #include "app/panels/section.h"
@@ -128,7 +129,9 @@ void ChecksPanel::showFindings() {
 // As tall as their wrapped sentences: a list by itself cuts them off.
 void ChecksPanel::fitRows() {
     constexpr int besideText = iconSide + 24;  // icon, gaps and spacing
-    const int width = qMax(80, m_list->viewport()->width() - besideText);
+    // By the panel's own width: the list's is an old one until it is shown.
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, m_list);
+    const int width = qMax(80, this->width() - bar - besideText);
     const QFontMetrics metrics = m_list->fontMetrics();
     for (int row = 0; row < m_list->count(); ++row) {
         QListWidgetItem* item = m_list->item(row);

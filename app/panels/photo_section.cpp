@@ -3,12 +3,17 @@
 
 #include <QAccessible>
 #include <QComboBox>
+#include <QFileInfo>
+#include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <algorithm>
 
 #include "app/panels/tint.h"
+#include "core/crop/crop.h"
+#include "core/making/fold.h"
 #include "core/measure/catalogue.h"
+#include "core/photo/photo_words.h"
 
 namespace matwright::app {
 
@@ -43,12 +48,24 @@ void addSize(QComboBox* box, const QString& text, Size size) {
 
 PhotoSection::PhotoSection(Session& session, SettingsStore& settings, QWidget* parent)
     : PieceSection(tr("Photo"), session, settings, parent),
+      m_photo(new QLabel(this)),
+      m_coarse(new TintedLabel(Tint::Wrong, {}, this)),
+      m_crop(new QPushButton(tr("C&rop…"), this)),
       m_print(new QComboBox(this)),
       m_printWidth(newLength(smallestSide, largestSide)),
       m_printHeight(newLength(smallestSide, largestSide)),
       m_trim(new QComboBox(this)),
       m_trimToPrint(new QPushButton(tr("Tr&im to whole print"), this)),
       m_printNow(new TintedLabel(Tint::Quiet, {}, this)) {
+    for (QLabel* label : {m_photo, static_cast<QLabel*>(m_coarse)}) {
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        addWide(label);
+    }
+    settle(m_crop);
+    m_crop->setToolTip(tr("Large: choose what shows of the photo, straighten it, even it out"));
+    addWide(m_crop);
+    connect(m_crop, &QPushButton::clicked, this, &PhotoSection::cropRequested);
     addRow(tr("Print si&ze"), m_print);
     addRow(tr("Print width"), m_printWidth);
     addRow(tr("Print height"), m_printHeight);
@@ -83,6 +100,7 @@ void PhotoSection::showPieces(Pieces pieces) {
         forgetWishes();
         return;
     }
+    showPhoto(pieces);
     tellPrint(pieces);
     fillPrints(pieces);
     fillTrims(pieces);
@@ -95,6 +113,29 @@ void PhotoSection::showPieces(Pieces pieces) {
         widget->setEnabled(free);
     }
     setRowShown(m_trimToPrint, std::ranges::any_of(pieces, isTrimmed));
+}
+
+// The photo in the slot, where one slot with a photo is selected.
+void PhotoSection::showPhoto(Pieces pieces) {
+    const auto& work = session().work();
+    const auto placed = work.placements.find(session().onlySelected());
+    const bool hasPhoto = pieces.size() == 1 && placed != work.placements.end();
+    bool isFine = true;
+    if (hasPhoto) {
+        const Placement& placement = placed->second;
+        const Photo& photo = work.photos.at(placement.photo);
+        const Size window = shownWindow(*pieces.front(), placement.border, session().sketch().page);
+        const double ppi = effectivePpi(placement.crop, photo.upright, window);
+        const QString text = tr("%1 prints at %2.")
+                                 .arg(QFileInfo(QString::fromStdString(photo.path)).fileName(),
+                                      QString::fromStdString(ppiText(ppi)));
+        isFine = sharpnessAt(ppi) == Sharpness::Fine;
+        m_photo->setText(text);
+        m_coarse->setText(text);
+    }
+    setRowShown(m_photo, hasPhoto && isFine);
+    setRowShown(m_coarse, hasPhoto && !isFine);
+    setRowShown(m_crop, hasPhoto);
 }
 
 void PhotoSection::forgetWishes() {

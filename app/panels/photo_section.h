@@ -4,6 +4,7 @@
 #include "app/panels/piece_section.h"
 
 class QComboBox;
+class QLabel;
 class QPushButton;
 
 namespace matwright::app {
@@ -20,7 +21,12 @@ class PhotoSection final : public PieceSection {
     // Other pieces are selected now: a wish for a custom size was meant for the ones before.
     void forgetWishes();
 
+  signals:
+    // The crop window is wanted for the selected slot.
+    void cropRequested();
+
   private:
+    void showPhoto(Pieces pieces);
     void fillPrints(Pieces pieces);
     void fillTrims(Pieces pieces);
     void tellPrint(Pieces pieces);
@@ -29,6 +35,9 @@ class PhotoSection final : public PieceSection {
     void trimChosen(int index);
     void setPrint(const PieceChange& set, int gesture, TypedField* field);
 
+    QLabel* m_photo;        // its name and how finely it prints
+    TintedLabel* m_coarse;  // the same where it will not look sharp
+    QPushButton* m_crop;
     QComboBox* m_print;
     LengthField* m_printWidth;
     LengthField* m_printHeight;

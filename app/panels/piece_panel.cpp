@@ -47,6 +47,7 @@ void PiecePanel::build(SettingsStore& settings) {
     layout->addWidget(m_title);
     layout->addWidget(m_subtitle);
     m_photo = new PhotoSection(m_session, settings);
+    connect(m_photo, &PhotoSection::cropRequested, this, &PiecePanel::cropRequested);
     m_words = new WordsSection(m_session, settings);
     m_sections = {m_photo, new MatsSection(m_session, settings),
                   new PlaceSection(m_session, settings), new ShapeSection(m_session, settings),
@@ -67,7 +68,8 @@ void PiecePanel::startOnName() {
 }
 
 void PiecePanel::sessionChanged(const Change& change) {
-    if (change.has(Change::Pieces) || change.has(Change::Selection)) {
+    if (change.has(Change::Pieces) || change.has(Change::Selection) ||
+        change.has(Change::Placements) || change.has(Change::Photos)) {
         refresh();
     }
 }

@@ -29,6 +29,10 @@ class PiecePanel final : public QWidget {
     // The person asked for this piece: the focus goes to its name, scrolled into view.
     void startOnName();
 
+  signals:
+    // The crop window is wanted for the selected slot.
+    void cropRequested();
+
   private:
     void build(SettingsStore& settings);
     void sessionChanged(const Change& change);

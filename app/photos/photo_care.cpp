@@ -36,21 +36,27 @@ void PhotoCare::listenTo(PhotoService* service) {
                     }
                 }
             });
-    connect(service, &PhotoService::searchEnded, this, [this](int found) {
-        const bool wasAskedFor = std::exchange(m_isAskedFor, false);
-        if (found > 0) {
-            m_say(found == 1 ? tr("A photo that had moved was found again.")
-                             : tr("%1 photos that had moved were found again.").arg(found));
-        } else if (wasAskedFor) {
-            m_say(tr("None of the missing photos was found in that folder."));
-        }
-    });
+    connect(service, &PhotoService::searchEnded, this,
+            [this](int search, int found, bool wasCancelled) {
+                const bool wasAskedFor = m_askedFor == search;
+                if (wasAskedFor) {
+                    m_askedFor.reset();
+                }
+                if (wasCancelled && wasAskedFor) {
+                    m_say(tr("The search for missing photos was stopped."));
+                } else if (found > 0) {
+                    m_say(found == 1 ? tr("A photo that had moved was found again.")
+                                     : tr("%1 photos that had moved were found again.").arg(found));
+                } else if (wasAskedFor) {
+                    m_say(tr("None of the missing photos was found in that folder."));
+                }
+            });
 }
 
 void PhotoCare::onChange(const Change& change) {
     if (change.kinds == Change::Everything) {
         m_searched.clear();
-        m_isAskedFor = false;
+        m_askedFor.reset();
         lookAgain();
     } else if (change.has(Change::Placements) || change.has(Change::Photos)) {
         showPhotos();
@@ -136,8 +142,7 @@ bool PhotoCare::searchIn(const QString& folder) {
     if (gone.empty()) {
         return false;
     }
-    m_isAskedFor = true;
-    m_access.ifOpen()->search(std::move(gone), {folder.toStdString()});
+    m_askedFor = m_access.ifOpen()->search(std::move(gone), {folder.toStdString()});
     return true;
 }
 

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <QTimer>
 #include <functional>
+#include <optional>
 #include <set>
 
 #include "app/editing/session.h"
@@ -44,7 +45,7 @@ class PhotoCare final : public QObject {
     std::function<void(const QString&)> m_say;
     std::set<ContentKey> m_searched;  // nearby, once for each document
     QTimer* m_soon;
-    bool m_isAskedFor = false;
+    std::optional<int> m_askedFor;  // the search that a person waits for
 };
 
 }  // namespace matwright::app

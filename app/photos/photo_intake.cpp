@@ -96,9 +96,7 @@ void PhotoIntake::take(const std::vector<LookedAt>& files) {
                                   QString::fromStdString(file.remarks.front());
         }
     }
-    for (const Photo& photo : photos) {
-        meetAgain(photo);
-    }
+    meetAgain(photos);
     const PhotoEdit edit = addPhotos(m_session.work(), photos);
     const int added = static_cast<int>(edit.photos.size());
     if (const auto done = m_session.perform(edit, tr("Add photos"), m_gesture); !done) {
@@ -119,13 +117,19 @@ void PhotoIntake::take(const std::vector<LookedAt>& files) {
     }
 }
 
-void PhotoIntake::meetAgain(const Photo& photo) {
-    const auto* known = findByContent(m_session.work(), photo.content);
-    const PhotoState state = m_access.ifOpen()->stateOf(photo.content);
-    if (known && known->second.path != photo.path &&
-        (state == PhotoState::Missing || state == PhotoState::Changed)) {
-        setPath(m_session, known->first, photo.path);
-        m_access.ifOpen()->checkStates({wanted(photo)});
+void PhotoIntake::meetAgain(const std::vector<Photo>& photos) {
+    std::vector<WantedPhoto> back;
+    for (const Photo& photo : photos) {
+        const auto* known = findByContent(m_session.work(), photo.content);
+        const PhotoState state = m_access.ifOpen()->stateOf(photo.content);
+        if (known && known->second.path != photo.path &&
+            (state == PhotoState::Missing || state == PhotoState::Changed)) {
+            setPath(m_session, known->first, photo.path);
+            back.push_back(wanted(photo));
+        }
+    }
+    if (!back.empty()) {
+        m_access.ifOpen()->checkStates(std::move(back));
     }
 }
 

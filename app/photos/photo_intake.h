@@ -42,8 +42,8 @@ class PhotoIntake final : public QObject {
     };
     void listenTo(PhotoService* service);
     void take(const std::vector<LookedAt>& files);
-    // The known photo of this content is where this file is now.
-    void meetAgain(const Photo& photo);
+    // Known photos that were missing are where these files are now.
+    void meetAgain(const std::vector<Photo>& photos);
     void putIntoWaitingSlot(const ContentKey& content);
     void finish();
     QString sentence() const;

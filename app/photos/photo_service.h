@@ -59,12 +59,15 @@ class PhotoService : public QObject {
     // Reads what these files say of themselves, and of each folder the photos in and below it, in
     // order; answers with lookedAt() and, when all of them are done, lookedAtAll().
     virtual void lookAt(std::vector<std::string> paths) = 0;
-    // Gives up what lookAt() and makeThumbnails() have not begun; lookedAtAll() comes too.
+    // Gives up what lookAt() and makeThumbnails() have not begun, and every search; lookedAtAll()
+    // and searchEnded() come too.
     virtual void cancel() = 0;
-    // Whether the files are there, answered with stateChanged(); names only, nothing is decoded.
+    // Whether the files are there, answered with stateChanged(); names only. A file that could not
+    // be read, or held another picture, is tried again where it was written to since.
     virtual void checkStates(std::vector<WantedPhoto> photos) = 0;
-    // Searches the folders (and below) for these contents; answers with found() and searchEnded().
-    virtual void search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) = 0;
+    // Searches the folders (and below) for these contents; answers with found() and, once, with
+    // searchEnded() of the number that comes back.
+    virtual int search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) = 0;
 
     // What is known now; asks for nothing.
     virtual PhotoState stateOf(const ContentKey& content) const = 0;
@@ -88,6 +91,9 @@ class PhotoService : public QObject {
     // workingCopyReady() comes when there is a better one.
     virtual QImage workingCopy(const ContentKey& content) const = 0;
 
+    // Whether a better one is on its way for the page.
+    virtual bool isCopyComing(const ContentKey& content) const = 0;
+
     // What the automatic evening out has to know of a photo (toneMapOf()); nothing where it is not
     // known yet, then it is worked out and toneSampleReady() comes.
     virtual std::optional<Histogram> toneSample(const WantedPhoto& photo) = 0;
@@ -110,7 +116,7 @@ class PhotoService : public QObject {
     void progressed(int done, int total);
     void stateChanged(const matwright::ContentKey& content);
     void found(const matwright::ContentKey& content, const QString& path);
-    void searchEnded(int found);
+    void searchEnded(int search, int found, bool wasCancelled);
     void thumbnailReady(const matwright::ContentKey& content);
     void workingCopyReady(const matwright::ContentKey& content);
     void toneSampleReady(const matwright::ContentKey& content);

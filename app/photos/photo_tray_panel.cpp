@@ -59,15 +59,12 @@ PhotoTrayPanel::PhotoTrayPanel(Session& session, PhotoAccess& access, SettingsSt
 }
 
 QWidget* PhotoTrayPanel::makeTop(SettingsStore& settings, const QList<QAction*>& add) {
-    auto* button = new QToolButton;
-    button->setText(tr("Add"));
+    auto* button = new QPushButton(tr("Add"));
     button->setToolTip(tr("Add photos to the tray"));
-    button->setPopupMode(QToolButton::InstantPopup);
-    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    button->setAutoDefault(false);
     auto* menu = new QMenu(button);
     menu->addActions(add);
     button->setMenu(menu);
-    button->setFocusPolicy(Qt::TabFocus);
     auto* sort = new QComboBox;
     sort->addItems({tr("By time taken"), tr("By rating"), tr("By name")});
     sort->setAccessibleName(tr("Sort the photos"));
@@ -119,7 +116,9 @@ void PhotoTrayPanel::listenTo(PhotoService* service) {
 
 void PhotoTrayPanel::showProgress(int done, int total) {
     m_progressRow->setVisible(total > 0);
-    m_progressText->setText(tr("Reading photos: %1 of %2").arg(done).arg(total));
+    // Not in photos: each counts twice, for what it says and for its small picture.
+    m_progressText->setText(
+        tr("Reading photos: %1 %").arg(total > 0 ? qint64(100) * done / total : 0));
     m_progress->setRange(0, total);
     m_progress->setValue(done);
 }

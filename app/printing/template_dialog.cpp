@@ -16,6 +16,7 @@
 #include "app/printing/choices_panel.h"
 #include "app/printing/print_run.h"
 #include "app/printing/sheet_preview.h"
+#include "core/checks/photo_checks.h"
 #include "core/drawing/svg.h"
 #include "core/sketchfile/sketch_file.h"
 #include "core/template/cut_lines.h"
@@ -40,19 +41,19 @@ std::string_view bytesOf(const QByteArray& bytes) {
 
 }  // namespace
 
-TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings,
+TemplateDialog::TemplateDialog(const Making& making, SettingsStore& settings,
                                const QString& suggestedName, QWidget* parent)
-    : TemplateDialog(sketch, settings, suggestedName, TemplateAsks::ofTheSystem(), parent) {}
+    : TemplateDialog(making, settings, suggestedName, TemplateAsks::ofTheSystem(), parent) {}
 
-TemplateDialog::TemplateDialog(const Sketch& sketch, SettingsStore& settings, QString suggestedName,
+TemplateDialog::TemplateDialog(const Making& making, SettingsStore& settings, QString suggestedName,
                                TemplateAsks asks, QWidget* parent)
     : QDialog(parent),
-      m_sketch(sketch),
+      m_making(making),
       m_settings(settings),
       m_suggestedName(std::move(suggestedName)),
       m_asks(std::move(asks)),
       m_preview(new SheetPreview),
-      m_choices(new ChoicesPanel(initialChoice(settings.value(), sketch))),
+      m_choices(new ChoicesPanel(initialChoice(settings.value(), making.sketch))),
       m_outcome(wrappedLabel()),
       m_trueSize(wrappedLabel()),
       m_problem(new TintedLabel(Tint::Wrong)),
@@ -90,8 +91,8 @@ void TemplateDialog::lookForFindings() {
         m_findings->setVisible(count > 0);
     });
     const CheckSettings settings{m_settings.value().trimmerStep, m_settings.value().scale};
-    m_checks.setFuture(QtConcurrent::run([sketch = m_sketch, settings, stop = m_stop.get_token()] {
-        return checkSketch(sketch, settings, stop);
+    m_checks.setFuture(QtConcurrent::run([making = m_making, settings, stop = m_stop.get_token()] {
+        return checkMaking(making, settings, stop);
     }));
 }
 
@@ -153,13 +154,14 @@ void TemplateDialog::makeDefault(QPushButton* button) {
 }
 
 void TemplateDialog::redraw() {
-    m_drawing = templateDrawing(m_sketch, lookOnSheets(m_sketch.page, m_choices->choice()));
+    m_drawing =
+        templateDrawing(m_making.sketch, lookOnSheets(m_making.sketch.page, m_choices->choice()));
     layOutSheets();
 }
 
 void TemplateDialog::layOutSheets() {
     const TemplateChoice& choice = m_choices->choice();
-    Result<TemplateSheets> sheets = sheetsToSave(m_drawing, m_sketch.page, choice);
+    Result<TemplateSheets> sheets = sheetsToSave(m_drawing, m_making.sketch.page, choice);
     m_trueSize->setText(trueSizeSentence(choice));
     const bool printable = sheets && (choice.tiled || fitsWhole(m_drawing.size, choice));
     m_print->setEnabled(printable);
@@ -201,7 +203,7 @@ void TemplateDialog::say(const QString& problem, const QString& news) {
 
 void TemplateDialog::savePdf() {
     const Result<TemplateSheets> sheets =
-        sheetsToSave(m_drawing, m_sketch.page, m_choices->choice());
+        sheetsToSave(m_drawing, m_making.sketch.page, m_choices->choice());
     if (!sheets) {
         return say(QString::fromStdString(sheets.error().sentence));
     }
@@ -214,14 +216,14 @@ void TemplateDialog::savePdf() {
 }
 
 void TemplateDialog::saveSvg() {
-    const Drawing whole = templateDrawing(m_sketch, m_choices->choice().look);
+    const Drawing whole = templateDrawing(m_making.sketch, m_choices->choice().look);
     save(tr("Save the whole page as SVG"), tr("template"), QStringLiteral(".svg"),
          tr("SVG drawings (*.svg)"), svgText(whole), tr("Saved the whole page as %1."));
 }
 
 void TemplateDialog::saveCutLines() {
     save(tr("Save the cut lines"), tr("cut lines"), QStringLiteral(".svg"),
-         tr("SVG drawings (*.svg)"), svgText(cutLineDrawing(m_sketch)),
+         tr("SVG drawings (*.svg)"), svgText(cutLineDrawing(m_making.sketch)),
          tr("Saved the cut lines as %1."));
 }
 
@@ -253,7 +255,7 @@ void TemplateDialog::save(const QString& title, const QString& part, const QStri
 
 void TemplateDialog::print() {
     const Result<TemplateSheets> sheets =
-        sheetsToPrint(m_drawing, m_sketch.page, m_choices->choice());
+        sheetsToPrint(m_drawing, m_making.sketch.page, m_choices->choice());
     if (!sheets) {
         return say(QString::fromStdString(sheets.error().sentence));
     }

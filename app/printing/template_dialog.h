@@ -9,6 +9,7 @@
 #include "app/printing/template_asks.h"
 #include "app/printing/template_choice.h"
 #include "core/checks/checks.h"
+#include "core/making/making.h"
 
 class QLabel;
 class QPushButton;
@@ -28,9 +29,9 @@ class TemplateDialog final : public QDialog {
 
   public:
     // `suggestedName` is a path without a suffix, or empty.
-    TemplateDialog(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
+    TemplateDialog(const Making& making, SettingsStore& settings, const QString& suggestedName,
                    QWidget* parent = nullptr);
-    TemplateDialog(const Sketch& sketch, SettingsStore& settings, QString suggestedName,
+    TemplateDialog(const Making& making, SettingsStore& settings, QString suggestedName,
                    TemplateAsks asks, QWidget* parent = nullptr);
     ~TemplateDialog() override;
 
@@ -65,7 +66,7 @@ class TemplateDialog final : public QDialog {
     void save(const QString& title, const QString& part, const QString& suffix,
               const QString& filter, std::string_view bytes, const QString& what);
 
-    const Sketch m_sketch;
+    const Making m_making;
     SettingsStore& m_settings;
     const QString m_suggestedName;
     TemplateAsks m_asks;

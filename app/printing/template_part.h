@@ -5,7 +5,7 @@
 #include <QtPlugin>
 #include <functional>
 
-#include "core/sketch/sketch.h"
+#include "core/making/making.h"
 
 class QDialog;
 class QWidget;
@@ -19,10 +19,10 @@ class TemplatePart {
   public:
     virtual ~TemplatePart() = default;
 
-    // A template window for a copy of the sketch, not yet shown, owned by `parent`. The settings
+    // A template window for a copy of the page, not yet shown, owned by `parent`. The settings
     // outlive it. `suggestedName` is a path without a suffix, or empty. `showChecks` is called when
     // the person wants to see the list of checks.
-    virtual QDialog* makeWindow(const Sketch& sketch, SettingsStore& settings,
+    virtual QDialog* makeWindow(const Making& making, SettingsStore& settings,
                                 const QString& suggestedName, std::function<void()> showChecks,
                                 QWidget* parent) = 0;
 

@@ -13,9 +13,9 @@ class TemplatePlugin final : public QObject, public TemplatePart {
     Q_INTERFACES(matwright::app::TemplatePart)
 
   public:
-    QDialog* makeWindow(const Sketch& sketch, SettingsStore& settings, const QString& suggestedName,
+    QDialog* makeWindow(const Making& making, SettingsStore& settings, const QString& suggestedName,
                         std::function<void()> showChecks, QWidget* parent) override {
-        auto* dialog = new TemplateDialog(sketch, settings, suggestedName, parent);
+        auto* dialog = new TemplateDialog(making, settings, suggestedName, parent);
         connect(dialog, &TemplateDialog::checksRequested, dialog, std::move(showChecks));
         return dialog;
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/prints/page_export.h"
 
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFile>
 #include <QFileInfo>
 #include <QImageReader>
 #include <QPainter>
@@ -12,6 +15,7 @@
 #include "app/photos/cropped_picture.h"
 #include "app/photos/rasters.h"
 #include "app/rendering/page_parts.h"
+#include "core/content/content_key.h"
 #include "core/photo/photo_source.h"
 #include "core/prints/picture_file.h"
 #include "core/prints/picture_pdf.h"
@@ -39,25 +43,20 @@ class ExportPictures final : public PartPictures {
         const double share = std::max(fill.shown.width, fill.shown.height);
         const int whole = std::max(photo.upright.width, photo.upright.height);
         const int longSide = std::min(whole, static_cast<int>(std::ceil(side * whole / share)));
-        const auto decoded = decodePhoto(photo.path, longSide, m_stop);
+        const auto decoded = read(photo, longSide);
         if (!decoded) {
-            note(photo.path);
+            note(photo.path, QString::fromStdString(decoded.error().sentence));
             return {};
         }
         const QImage shown =
-            croppedPicture(imageOf(*decoded), fill.crop, photo.upright, window, side);
-        return shareOf(toned(photo, shown), fill.from, fill.to);
+            croppedPicture(imageOf(decoded->picture), fill.crop, photo.upright, window, side);
+        return shareOf(toned(photo.tone, decoded->sample, shown), fill.from, fill.to);
     }
 
     QImage paperPicture(const PaperLook& look) override {
         auto [known, isNew] = m_papers.try_emplace(look.picture);
         if (isNew) {
-            QImageReader reader(QString::fromStdString(look.picture));
-            reader.setAutoTransform(true);
-            known->second = reader.read();
-            if (known->second.isNull()) {
-                note(look.picture);
-            }
+            known->second = readPaper(look);
         }
         return known->second;
     }
@@ -65,22 +64,60 @@ class ExportPictures final : public PartPictures {
     const QStringList& missing() const { return m_missing; }
 
   private:
-    QImage toned(const Photo& photo, QImage picture) {
-        if (photo.tone == Tone{}) {
-            return picture;
+    struct PhotoPixels {
+        Raster picture;
+        Histogram sample;  // nothing where it is not needed
+    };
+    Result<PhotoPixels> read(const Photo& photo, int longSide) const {
+        if (auto other = findOtherPicture(photo.path, photo.content)) {
+            return std::unexpected(*std::move(other));
+        }
+        auto picture = decodePhoto(photo.path, longSide, m_stop);
+        if (!picture) {
+            return std::unexpected(picture.error());
+        }
+        if (!photo.tone.evenOut) {
+            return PhotoPixels{*std::move(picture), {}};
         }
         const auto sample = toneSample(photo.path, m_stop);
-        if (!sample) {
+        return sample ? Result<PhotoPixels>(PhotoPixels{*std::move(picture), *sample})
+                      : std::unexpected(sample.error());
+    }
+
+    QImage readPaper(const PaperLook& look) {
+        QFile file(QString::fromStdString(look.picture));
+        file.open(QIODevice::ReadOnly);
+        QByteArray bytes = file.readAll();
+        const std::string_view held(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+        if (file.isOpen() && look.content != ContentKey{} && contentKeyOf(held) != look.content) {
+            note(look.picture, QCoreApplication::translate(
+                                   "Page", "This file holds another picture of a paper now."));
+            return {};
+        }
+        QBuffer buffer(&bytes);
+        QImageReader reader(&buffer);
+        reader.setAutoTransform(true);
+        QImage paper = reader.read();
+        if (paper.isNull()) {
+            note(look.picture, file.isOpen() ? reader.errorString() : file.errorString());
+        }
+        return paper;
+    }
+
+    static QImage toned(const Tone& tone, const Histogram& sample, QImage picture) {
+        if (tone == Tone{}) {
             return picture;
         }
         Raster raster = rasterOf(picture);
-        apply(toneMapOf(photo.tone, *sample), raster);
+        apply(toneMapOf(tone, sample), raster);
         return imageOf(raster).convertToFormat(QImage::Format_RGB32);
     }
-    void note(const std::string& path) {
-        const QString name = QFileInfo(QString::fromStdString(path)).fileName();
-        if (!m_missing.contains(name)) {
-            m_missing.append(name);
+
+    void note(const std::string& path, const QString& why) {
+        const QString sentence =
+            QFileInfo(QString::fromStdString(path)).fileName() + QStringLiteral(": ") + why;
+        if (!m_missing.contains(sentence)) {
+            m_missing.append(sentence);
         }
     }
 

@@ -17,11 +17,12 @@ inline constexpr qint64 maxPagePixels = 200'000'000;
 
 // The finished page, both pages of a double one with the fold between them, as a picture at `ppi`
 // (1 .. mostPagePpi): photos read from their files, toned; for looking at and sharing, not for
-// printing photos from. What cannot be read is grey and named in `missing`. Any thread that may use
+// printing photos from. What cannot be read, or is another picture now, is grey and named in
+// `missing`. Any thread that may use
 // QPainter on images. Errors: OutOfRange, TooLarge, Unsupported when it was stopped.
 struct PageImage {
     QImage picture;
-    QStringList missing;
+    QStringList missing;  // sentences, the file's name first
 };
 Result<PageImage> pageImage(const Making& making, int ppi, const std::stop_token& stop = {});
 

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <QtConcurrent/QtConcurrentRun>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <utility>
@@ -25,6 +26,17 @@ namespace {
 
 constexpr std::array pictureDensities{72, 150, 300, 600};
 constexpr std::array formats{PrintFormat::Jpeg, PrintFormat::Png, PrintFormat::Pdf};
+
+// The first few in full, so that the window stays small.
+QString missingText(const QStringList& missing) {
+    constexpr qsizetype told = 4;
+    QStringList lines = missing.mid(0, told);
+    lines.prepend(PageExportDialog::tr("Grey in the picture:"));
+    if (missing.size() > told) {
+        lines << PageExportDialog::tr("and %1 more").arg(missing.size() - told);
+    }
+    return lines.join(u'\n');
+}
 
 }  // namespace
 
@@ -160,8 +172,7 @@ void PageExportDialog::finished() {
     if (!saved.done && !wasStopped) {
         problem = QString::fromStdString(saved.done.error().text());
     } else if (!saved.missing.isEmpty()) {
-        problem = tr("Grey in the picture because it could not be read: %1")
-                      .arg(saved.missing.join(QStringLiteral(", ")));
+        problem = missingText(saved.missing);
     }
     m_problem->setText(problem);
     m_problem->setVisible(!problem.isEmpty());
@@ -170,6 +181,8 @@ void PageExportDialog::finished() {
                                    : QString());
     m_openFolder->setVisible(saved.done.has_value() && !wasStopped);
     setWorking(false);
+    layout()->activate();
+    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
 }
 
 void PageExportDialog::reject() {

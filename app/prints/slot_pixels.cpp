@@ -1,18 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include "app/prints/slot_pixels.h"
 
-#include <algorithm>
-
 namespace matwright::app {
 
 Result<Raster> finalPixelsOf(const Making& making, PieceId slot, const std::stop_token& stop) {
     const PrintOptions options;
     const std::vector<Print> prints = printsOf(making, options);
-    const auto print = std::ranges::find(prints, slot, &Print::slot);
-    if (print == prints.end()) {
+    // In order from left to right; a slot across the fold has two.
+    Gang beside;
+    for (std::size_t i = 0; i < prints.size(); ++i) {
+        if (prints[i].slot == slot) {
+            beside.places.push_back({i, {beside.sheet.width, {}}, false});
+            beside.sheet = {beside.sheet.width + prints[i].paper.width, prints[i].paper.height};
+        }
+    }
+    if (beside.places.empty()) {
         return std::unexpected(Error{ErrorCode::NotFound, "There is no photo in this slot.", ""});
     }
-    return renderPrint(*print, making.work.photos.at(print->photo), options, stop);
+    return renderGang(
+        beside, prints, [&](PhotoId photo) -> const Photo& { return making.work.photos.at(photo); },
+        options, stop);
 }
 
 }  // namespace matwright::app

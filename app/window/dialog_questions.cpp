@@ -12,6 +12,7 @@
 #include "app/files/paths.h"
 #include "app/window/new_page_dialog.h"
 #include "app/window/screen_dialog.h"
+#include "core/photo/photo_endings.h"
 
 namespace matwright::app {
 namespace {
@@ -38,9 +39,12 @@ QString openFilter() {
 }
 
 QString photoFilter() {
-    return DialogQuestions::tr("Photos (%1);;All files (*)")
-        .arg(QStringLiteral("*.jpg *.jpeg *.png *.tif *.tiff *.webp *.heic *.heif "
-                            "*.JPG *.JPEG *.PNG *.TIF *.TIFF *.WEBP *.HEIC *.HEIF"));
+    QStringList patterns;
+    for (const std::string_view known : photoEndings()) {
+        const QString ending = QString::fromUtf8(known);
+        patterns << u'*' + ending << u'*' + ending.toUpper();
+    }
+    return DialogQuestions::tr("Photos (%1);;All files (*)").arg(patterns.join(u' '));
 }
 
 }  // namespace
@@ -90,7 +94,8 @@ bool DialogQuestions::mayReplace(const QString& path) {
 }
 
 QStringList DialogQuestions::photosToAdd(const QString& folder) {
-    return QFileDialog::getOpenFileNames(m_window, tr("Add photos"), folder, photoFilter());
+    return QFileDialog::getOpenFileNames(m_window, tr("Add photos"), folder, photoFilter(), nullptr,
+                                         QFileDialog::HideNameFilterDetails);
 }
 
 std::optional<QString> DialogQuestions::photoFolder(const QString& headline,
@@ -101,7 +106,8 @@ std::optional<QString> DialogQuestions::photoFolder(const QString& headline,
 
 std::optional<QString> DialogQuestions::whereIsPhoto(const QString& name, const QString& folder) {
     const QString path =
-        QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder, photoFilter());
+        QFileDialog::getOpenFileName(m_window, tr("Where is %1?").arg(name), folder, photoFilter(),
+                                     nullptr, QFileDialog::HideNameFilterDetails);
     return path.isEmpty() ? std::nullopt : std::optional(path);
 }
 

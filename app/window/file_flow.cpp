@@ -200,8 +200,9 @@ bool FileFlow::openRecovered(AbandonedWork work) {
 QString FileFlow::folderToStartIn() const {
     const QStringList& recent = m_workplace.settings.value().recentFiles;
     const QString last = m_document.path().isEmpty() ? recent.value(0) : m_document.path();
-    return last.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
-                          : QFileInfo(last).path();
+    return folderThatIsThere(
+        last.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                       : QFileInfo(last).path());
 }
 
 }  // namespace matwright::app

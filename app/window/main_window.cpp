@@ -135,9 +135,11 @@ void MainWindow::fillDocks() {
     auto* checks = new ChecksPanel(m_work.session, m_settings);
     connect(checks, &ChecksPanel::revealRequested, m_canvas, &Canvas::reveal);
     connect(checks, &ChecksPanel::countChanged, m_status, &StatusLine::showFindings);
+    auto* piece = new PiecePanel(m_work.session, m_settings);
+    connect(piece, &PiecePanel::cropRequested, m_prints->crop, &QAction::trigger);
     const std::pair<QDockWidget*, QWidget*> contents[] = {
         {m_trayDock, tray},
-        {m_pieceDock, new PiecePanel(m_work.session, m_settings)},
+        {m_pieceDock, piece},
         {m_pageDock, new PagePanel(m_work.session, m_settings)},
         {m_checksDock, checks}};
     for (const auto& [dock, panel] : contents) {
@@ -304,7 +306,7 @@ void MainWindow::showTemplate() {
     }
     const QString name = QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName());
     QDialog* dialog = (*part)->makeWindow(
-        m_work.session.sketch(), m_settings, name, [this] { showDock(*m_checksDock); }, this);
+        m_work.session.making(), m_settings, name, [this] { showDock(*m_checksDock); }, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
 }

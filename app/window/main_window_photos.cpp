@@ -18,6 +18,10 @@ void MainWindow::fillPhotoDock() {
     delete m_photoDock->widget();
     m_photoDock->setWidget(panel);
     hideBehindTabs(*m_photoDock, *panel);
+    connect(m_photos, &PhotoPlace::trayWanted, m_photoDock, [this] {
+        m_photoDock->show();
+        m_photoDock->raise();
+    });
     const PhotoTrayView& view = panel->view();
     connect(&view, &PhotoTrayView::choiceChanged, m_photoActions, &PhotoActions::updateEnabled);
     connect(&view, &PhotoTrayView::menuWanted, this, &MainWindow::showTrayMenu);
@@ -45,6 +49,12 @@ void MainWindow::takeFiles(const QStringList& paths, std::optional<PieceId> slot
     m_photoDock->show();
     m_photoDock->raise();
     m_photos->add(photos, slot);
+    if (photos.size() < paths.size()) {
+        m_workplace.questions.tell(
+            tr("The photos were taken, the document was not opened"),
+            tr("The photos come into the tray of this page. To open a sketch or a page, drop it "
+               "alone."));
+    }
 }
 
 void MainWindow::takeFilesLater(const QStringList& paths, std::optional<PieceId> slot) {

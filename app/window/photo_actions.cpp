@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/photo_actions.h"
 
+#include <QFileInfo>
 #include <algorithm>
 #include <utility>
 
@@ -69,6 +70,9 @@ PhotoActions::PhotoActions(Workplace workplace, PhotoPlace& place, QObject* pare
     connectAll();
     connect(&m_workplace.session, &Session::changed, this, &PhotoActions::updateEnabled);
     connect(&m_workplace.settings, &SettingsStore::changed, this, &PhotoActions::updateEnabled);
+    connect(&m_place.access(), &PhotoAccess::opened, this, [this](PhotoService* service) {
+        connect(service, &PhotoService::stateChanged, this, &PhotoActions::updateEnabled);
+    });
     updateEnabled();
 }
 
@@ -104,8 +108,8 @@ void PhotoActions::connectAll() {
             session, checked && photos.size() == 1 ? std::optional(photos.front()) : std::nullopt));
     });
     on(where, [this] {
-        if (const auto photos = m_place.chosen(); photos.size() == 1) {
-            m_place.askWhere(photos.front());
+        if (const auto photo = photoInQuestion()) {
+            m_place.askWhere(*photo);
         }
     });
     on(search, [this] { m_place.searchFolder(); });
@@ -116,6 +120,18 @@ void PhotoActions::onSelectedSlot(QString (*act)(Session&, PieceId)) {
     if (const auto chosen = selectedSlots(m_workplace.session); chosen.size() == 1) {
         m_workplace.say(act(m_workplace.session, chosen.front()));
     }
+}
+
+// The one chosen in the tray, else that of the one selected slot.
+std::optional<PhotoId> PhotoActions::photoInQuestion() const {
+    if (const auto photos = m_place.chosen(); !photos.empty()) {
+        return photos.size() == 1 ? std::optional(photos.front()) : std::nullopt;
+    }
+    const auto chosenSlots = selectedSlots(m_workplace.session);
+    const Placement* placed = chosenSlots.size() == 1
+                                  ? matwright::find(m_workplace.session.work(), chosenSlots.front())
+                                  : nullptr;
+    return placed ? std::optional(placed->photo) : std::nullopt;
 }
 
 QList<QAction*> PhotoActions::adding() const {
@@ -149,7 +165,12 @@ void PhotoActions::updateEnabled() {
     const auto photos = m_place.chosen();
     const bool anyFilled = std::ranges::any_of(
         chosenSlots, [&](PieceId slot) { return matwright::find(work, slot) != nullptr; });
-    stopWatching->setEnabled(!m_workplace.settings.value().watchedFolder.isEmpty());
+    const QString watched = m_workplace.settings.value().watchedFolder;
+    stopWatching->setEnabled(!watched.isEmpty());
+    QString name = QFileInfo(watched).fileName();
+    stopWatching->setText(
+        watched.isEmpty() ? tr("Stop watc&hing")
+                          : tr("Stop watc&hing %1").arg(name.replace(u'&', QStringLiteral("&&"))));
     put->setEnabled(!photos.empty());
     fill->setEnabled(!work.photos.empty());
     takeOut->setEnabled(anyFilled);
@@ -163,7 +184,8 @@ void PhotoActions::updateEnabled() {
     }));
     focal->setEnabled(photos.size() == 1);
     focal->setChecked(photos.size() == 1 && work.focal == photos.front());
-    where->setEnabled(photos.size() == 1);
+    const auto one = photoInQuestion();
+    where->setEnabled(one && m_place.isOutOfReach(*one));
     search->setEnabled(!work.photos.empty());
     remove->setEnabled(!photos.empty());
 }

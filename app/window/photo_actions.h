@@ -44,6 +44,7 @@ class PhotoActions final : public QObject {
 
   private:
     void connectAll();
+    std::optional<PhotoId> photoInQuestion() const;
     void onSelectedSlot(QString (*act)(Session&, PieceId));
 
     Workplace m_workplace;

@@ -96,14 +96,23 @@ void PhotoPlace::lookAgain() {
     }
 }
 
+bool PhotoPlace::isOutOfReach(PhotoId photo) const {
+    const Photo* known = matwright::find(m_workplace.session.work(), photo);
+    const PhotoService* service = m_access.ifOpen();
+    const PhotoState state =
+        known && service ? service->stateOf(known->content) : PhotoState::Unknown;
+    return state == PhotoState::Missing || state == PhotoState::Changed ||
+           state == PhotoState::Broken;
+}
+
 std::vector<PhotoId> PhotoPlace::chosen() const {
     return m_panel ? m_panel->view().selectedPhotos() : std::vector<PhotoId>();
 }
 
 QString PhotoPlace::folderToStartIn() const {
-    return m_lastFolder.isEmpty()
-               ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation)
-               : m_lastFolder;
+    return folderThatIsThere(
+        m_lastFolder.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation)
+                               : m_lastFolder);
 }
 
 void PhotoPlace::add(const QStringList& paths, std::optional<PieceId> slot) {
@@ -117,6 +126,7 @@ void PhotoPlace::chooseAndAdd() {
     const QStringList files = m_workplace.questions.photosToAdd(folderToStartIn());
     if (!files.isEmpty()) {
         m_lastFolder = QFileInfo(files.constFirst()).path();
+        emit trayWanted();
         add(files);
     }
 }
@@ -126,6 +136,7 @@ void PhotoPlace::chooseAndAddFolder() {
         m_workplace.questions.photoFolder(tr("Add a folder of photos"), folderToStartIn());
     if (folder) {
         m_lastFolder = *folder;
+        emit trayWanted();
         add({*folder});
     }
 }

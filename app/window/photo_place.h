@@ -45,8 +45,15 @@ class PhotoPlace final : public QObject {
     // Looks through a folder for every photo that is missing.
     void searchFolder();
 
+    // Not where it was seen last, or another picture is there, or it cannot be read.
+    bool isOutOfReach(PhotoId photo) const;
+
     // The photos that commands of the tray work on.
     std::vector<PhotoId> chosen() const;
+
+  signals:
+    // Photos that a person asked for are on their way into the tray.
+    void trayWanted();
 
   private:
     void watchAsSet();

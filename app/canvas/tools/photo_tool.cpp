@@ -8,6 +8,7 @@
 #include "app/canvas/canvas_words.h"
 #include "app/canvas/drags/band_drag.h"
 #include "app/canvas/drags/photo_shift_drag.h"
+#include "app/editing/burst.h"
 #include "core/making/fold.h"
 #include "core/outline/outline.h"
 
@@ -18,7 +19,6 @@ namespace {
 constexpr double zoomPerNotch = 1.1;
 constexpr Length smallStep = Length::inches(0, 1, 32);
 constexpr Length largeStep = Length::inches(0, 1, 4);
-constexpr qint64 burstPauseMs = 1000;
 enum Kind { Zooming = 1, Moving = 2 };
 
 }  // namespace

@@ -37,16 +37,17 @@ JobQueue::~JobQueue() {
     m_threads.clear();
 }
 
-void JobQueue::add(Urgency urgency, const std::string& key, Work work, bool first) {
+bool JobQueue::add(Urgency urgency, const std::string& key, Work work, bool first) {
     {
         const std::scoped_lock lock(m_mutex);
         std::deque<Job>& jobs = m_waiting[urgency];
         if (std::ranges::find(jobs, key, &Job::key) != jobs.end()) {
-            return;
+            return false;
         }
         jobs.insert(first ? jobs.begin() : jobs.end(), Job{key, std::move(work)});
     }
     m_added.notify_one();
+    return true;
 }
 
 void JobQueue::drop(Urgency urgency) {

@@ -26,9 +26,9 @@ class JobQueue {
     // Drops what waits, and waits for what runs.
     ~JobQueue();
 
-    // A job of the same urgency and key that still waits is not added again. `first`: before those
-    // of its urgency that wait already.
-    void add(Urgency urgency, const std::string& key, Work work, bool first = false);
+    // A job of the same urgency and key that still waits is not added again: false. `first`: before
+    // those of its urgency that wait already.
+    bool add(Urgency urgency, const std::string& key, Work work, bool first = false);
     // What waits is gone, what runs is told to stop.
     void drop(Urgency urgency);
     // Only what waits; gives its keys.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/photos/reading/photo_decoding.h"
 
+#include <sys/stat.h>
+
 #include <algorithm>
 #include <array>
 #include <cstring>
@@ -8,6 +10,7 @@
 #include <utility>
 
 #include "core/making/finding.h"
+#include "core/photo/photo_endings.h"
 #include "core/photo/photo_source.h"
 
 namespace matwright::app {
@@ -15,16 +18,6 @@ namespace matwright::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-bool isNamedAsPhoto(const fs::path& path) {
-    std::string ending = path.extension().string();
-    std::ranges::transform(ending, ending.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
-    constexpr std::array endings = {".jpg",  ".jpeg", ".png",  ".tif", ".tiff",
-                                    ".webp", ".heic", ".heif", ".jpe"};
-    return std::ranges::find(endings, ending) != endings.end();
-}
 
 bool isHidden(const fs::path& path) {
     return path.filename().string().starts_with('.');
@@ -88,7 +81,20 @@ LookedAt lookedAtFile(const std::string& path) {
     return {path, std::move(photo), std::move(facts->remarks)};
 }
 
-Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& stop) {
+FileStamp stampOf(const std::string& path) {
+    struct stat state = {};
+    if (::stat(path.c_str(), &state) != 0) {
+        return {};
+    }
+    const auto nanoseconds = [](const timespec& time) {
+        return std::int64_t{time.tv_sec} * 1'000'000'000 + time.tv_nsec;
+    };
+    return {state.st_size, nanoseconds(state.st_mtim), nanoseconds(state.st_ctim)};
+}
+
+namespace {
+
+Decoded readAs(const WantedPhoto& photo, int longSide, const std::stop_token& stop) {
     const auto facts = photoFacts(photo.path);
     if (!facts) {
         return failed(facts.error(), stop);
@@ -107,6 +113,15 @@ Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& s
     if (longSide == toneSampleSide) {
         made.sample = histogramOf(*raster);
     }
+    return made;
+}
+
+}  // namespace
+
+Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& stop) {
+    const FileStamp stamp = stampOf(photo.path);
+    Decoded made = readAs(photo, longSide, stop);
+    made.stamp = stamp;
     return made;
 }
 

@@ -24,6 +24,16 @@ std::vector<std::string> photosIn(const std::string& folder, std::size_t most,
                                   const std::stop_token& stop);
 bool isFolder(const std::string& path);
 
+// By which a file that was written to, or allowed to be read, since is noticed; all zero where it
+// is not there.
+struct FileStamp {
+    std::int64_t bytes = 0;
+    std::int64_t written = 0;  // nanoseconds
+    std::int64_t changed = 0;  // nanoseconds; its permissions count too
+    friend bool operator==(const FileStamp&, const FileStamp&) = default;
+};
+FileStamp stampOf(const std::string& path);
+
 // A picture, or what is wrong with its file; stopped is an error with an empty sentence.
 struct Decoded {
     QImage picture;                   // Format_RGB32; null where there is none
@@ -31,6 +41,8 @@ struct Decoded {
     PhotoState state = PhotoState::There;
     QString fault;
     bool stopped = false;
+    FileStamp stamp = {};       // of the file before it was read
+    bool isRemembered = false;  // the picture is of an earlier reading; the file was not read
 };
 // Only where the file still holds what it is said to.
 Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& stop);

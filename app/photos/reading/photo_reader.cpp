@@ -25,6 +25,7 @@ Decoded thumbnailOf(const WantedPhoto& photo, ThumbnailFiles& files, const std::
         Decoded made;
         made.picture = std::move(*kept);
         made.state = stateOnDisk(photo.path);
+        made.isRemembered = true;
         return made;
     }
     Decoded made = decoded(photo, toneSampleSide, stop);
@@ -65,8 +66,7 @@ QImage PhotoReader::thumbnail(const WantedPhoto& photo) {
 void PhotoReader::makeThumbnails(std::vector<WantedPhoto> photos) {
     for (const WantedPhoto& photo : photos) {
         if (m_thumbnails.look(photo.content).isNull()) {
-            ++m_total;
-            fetchThumbnail(photo, Urgency::Background);
+            m_total += fetchThumbnail(photo, Urgency::Background) ? 1 : 0;
         }
     }
     advance(0);
@@ -74,13 +74,13 @@ void PhotoReader::makeThumbnails(std::vector<WantedPhoto> photos) {
 
 // One that waits in the background is asked for a second time when it comes into sight; the second
 // then finds it on the disk.
-void PhotoReader::fetchThumbnail(const WantedPhoto& photo, Urgency urgency) {
+bool PhotoReader::fetchThumbnail(const WantedPhoto& photo, Urgency urgency) {
     const bool isSeen = urgency == Urgency::Visible;
     if (isSeen && !m_asked.insert(photo.content).second) {
-        return;
+        return false;
     }
     const auto round = isSeen ? std::nullopt : std::optional(m_round);
-    m_jobs.add(
+    return m_jobs.add(
         urgency, photo.content.text(),
         [this, photo, round](const std::stop_token& stop) {
             later([this, content = photo.content, made = thumbnailOf(photo, m_files, stop), round] {
@@ -206,6 +206,10 @@ QImage PhotoReader::workingCopy(const ContentKey& content) const {
     return copy.isNull() ? m_thumbnails.look(content) : copy;
 }
 
+bool PhotoReader::isCopyComing(const ContentKey& content) const {
+    return m_coming.contains(content.text());
+}
+
 std::optional<Histogram> PhotoReader::toneSample(const WantedPhoto& photo) {
     if (const auto known = m_samples.find(photo.content); known != m_samples.end()) {
         return known->second;
@@ -258,6 +262,14 @@ QString PhotoReader::faultOf(const ContentKey& content) const {
 }
 
 void PhotoReader::noteState(const ContentKey& content, const Decoded& made) {
+    Condition& known = m_conditions[content];
+    const bool saysMore = known.state == PhotoState::Changed || known.state == PhotoState::Broken;
+    if (made.isRemembered && saysMore && made.state == PhotoState::There) {
+        return;
+    }
+    if (!made.isRemembered) {
+        known.stamp = made.stamp;
+    }
     setState(content, made.state, made.fault);
 }
 

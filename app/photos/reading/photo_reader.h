@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QTimer>
+#include <set>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -31,7 +32,7 @@ class PhotoReader final : public PhotoService {
     void lookAt(std::vector<std::string> paths) override;
     void cancel() override;
     void checkStates(std::vector<WantedPhoto> photos) override;
-    void search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) override;
+    int search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) override;
     PhotoState stateOf(const ContentKey& content) const override;
     QString faultOf(const ContentKey& content) const override;
     QImage thumbnail(const WantedPhoto& photo) override;
@@ -39,6 +40,7 @@ class PhotoReader final : public PhotoService {
     void showOnPage(std::vector<WantedPhoto> photos) override;
     void showLarge(std::optional<WantedPhoto> photo) override;
     QImage workingCopy(const ContentKey& content) const override;
+    bool isCopyComing(const ContentKey& content) const override;
     std::optional<Histogram> toneSample(const WantedPhoto& photo) override;
     std::string smallPicture(const Photo& photo, const Placement& placement, Size window) override;
     qint64 memoryUsed() const override;
@@ -58,17 +60,20 @@ class PhotoReader final : public PhotoService {
     void takeFolder(int round, std::vector<std::string> files);
     void takeLookedAt(int round, LookedAt file);
     void tellLookedAt();
-    void fetchThumbnail(const WantedPhoto& photo, Urgency urgency);
+    bool fetchThumbnail(const WantedPhoto& photo, Urgency urgency);
     void takeThumbnail(const ContentKey& content, const Decoded& made, std::optional<int> round);
     void fetchCopy(const WantedPhoto& photo, int side, Urgency urgency);
     void takeCopy(const ContentKey& content, const Decoded& made, int side, Urgency urgency);
     void noteState(const ContentKey& content, const Decoded& made);
+    void takeState(const WantedPhoto& photo, PhotoState state, const FileStamp& stamp);
+    void readAgain(const WantedPhoto& photo);
     void setState(const ContentKey& content, PhotoState state, const QString& fault);
     void advance(int done);
 
     struct Condition {
         PhotoState state = PhotoState::Unknown;
         QString fault;
+        FileStamp stamp = {};  // of the file when it was found so
     };
     struct Large {
         WantedPhoto photo;
@@ -91,6 +96,7 @@ class PhotoReader final : public PhotoService {
     QTimer m_tell;
     int m_round = 0;  // counts up when it is cancelled
     int m_searches = 0;
+    std::set<int> m_openSearches;
     int m_toLookAt = 0;
     int m_done = 0;
     int m_total = 0;

@@ -65,6 +65,9 @@ void PhotoReader::cancel() {
     m_done = 0;
     m_total = 0;
     emit progressed(0, 0);
+    for (const int search : std::exchange(m_openSearches, {})) {
+        emit searchEnded(search, 0, true);
+    }
     if (std::exchange(m_toLookAt, 0) > 0) {
         m_tell.stop();
         tellLookedAt();
@@ -84,48 +87,71 @@ void PhotoReader::advance(int done) {
 }
 
 void PhotoReader::checkStates(std::vector<WantedPhoto> photos) {
-    m_jobs.drop(Urgency::State);
-    m_jobs.add(Urgency::State, {}, [this, photos = std::move(photos)](const std::stop_token& stop) {
-        std::vector<std::pair<ContentKey, PhotoState>> states;
-        for (const WantedPhoto& photo : photos) {
-            if (stop.stop_requested()) {
-                return;
-            }
-            states.emplace_back(photo.content, stateOnDisk(photo.path));
-        }
-        later([this, states] {
-            for (const auto& [content, state] : states) {
-                const PhotoState known = stateOf(content);
-                const bool saysMore = known == PhotoState::Changed || known == PhotoState::Broken;
-                if (state == PhotoState::Missing || !saysMore) {
-                    setState(content, state, {});
-                }
-            }
-        });
-    });
+    std::string key;  // only the very same question need not be asked twice
+    for (const WantedPhoto& photo : photos) {
+        key += photo.content.text() + photo.path + '/';
+    }
+    m_jobs.add(Urgency::State, key,
+               [this, photos = std::move(photos)](const std::stop_token& stop) {
+                   std::vector<std::pair<PhotoState, FileStamp>> states;
+                   for (const WantedPhoto& photo : photos) {
+                       if (stop.stop_requested()) {
+                           return;
+                       }
+                       states.emplace_back(stateOnDisk(photo.path), stampOf(photo.path));
+                   }
+                   later([this, photos, states] {
+                       for (std::size_t i = 0; i < states.size(); ++i) {
+                           takeState(photos[i], states[i].first, states[i].second);
+                       }
+                   });
+               });
 }
 
-void PhotoReader::search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) {
-    // Only the very same search need not be done twice.
-    std::string key;
-    for (const WantedPhoto& photo : photos) {
-        key += photo.content.text();
+// What was found when the photo was read says more than that it is there, until the file is written
+// to; then it is read again.
+void PhotoReader::takeState(const WantedPhoto& photo, PhotoState state, const FileStamp& stamp) {
+    const Condition known = m_conditions[photo.content];
+    const bool saysMore = known.state == PhotoState::Changed || known.state == PhotoState::Broken;
+    const bool isTouched = known.stamp != stamp;
+    if (state == PhotoState::There && saysMore && !isTouched) {
+        return;
     }
-    for (const std::string& folder : folders) {
-        key += '/' + folder;
+    setState(photo.content, state, {});
+    const bool wasRead = known.stamp != FileStamp{} || known.state == PhotoState::Missing;
+    if (state == PhotoState::There && wasRead && isTouched) {
+        readAgain(photo);
     }
-    m_jobs.add(Urgency::Search, key,
-               [this, photos = std::move(photos),
+}
+
+void PhotoReader::readAgain(const WantedPhoto& photo) {
+    if (std::ranges::find(m_onPage, photo.content, &WantedPhoto::content) != m_onPage.end()) {
+        const int side = sideFor(m_onPage.size(), m_pageBytes);
+        m_coming[photo.content.text()] = side;
+        fetchCopy(photo, side, Urgency::Page);
+    } else if (m_thumbnails.look(photo.content).isNull()) {
+        fetchThumbnail(photo, Urgency::Visible);
+    }
+}
+
+int PhotoReader::search(std::vector<WantedPhoto> photos, std::vector<std::string> folders) {
+    const int number = ++m_searches;
+    m_openSearches.insert(number);
+    m_jobs.add(Urgency::Search, std::to_string(number),
+               [this, number, photos = std::move(photos),
                 folders = std::move(folders)](const std::stop_token& stop) {
                    const auto places = foundAgain(photos, folders, stop);
-                   later([this, places] {
+                   later([this, number, places] {
                        for (const auto& [content, path] : places) {
                            setState(content, PhotoState::There, {});
                            emit found(content, QString::fromStdString(path));
                        }
-                       emit searchEnded(static_cast<int>(places.size()));
+                       if (m_openSearches.erase(number) > 0) {
+                           emit searchEnded(number, static_cast<int>(places.size()), false);
+                       }
                    });
                });
+    return number;
 }
 
 }  // namespace matwright::app

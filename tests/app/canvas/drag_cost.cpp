@@ -14,7 +14,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <ctime>
 #include <functional>
 #include <tuple>
 
@@ -23,6 +22,7 @@
 #include "app/rendering/paint.h"
 #include "core/outline/outline.h"
 #include "core/picture/picture.h"
+#include "tests/support/step_cost.h"
 #include "tests/support/timed_bar.h"
 
 using namespace matwright;
@@ -106,42 +106,12 @@ QPointF stepAt(int step) {
     return {140 * std::sin(step * 0.043), 110 * std::sin(step * 0.031 + 1)};
 }
 
-double medianMs(std::vector<double> values) {
-    std::ranges::sort(values);
-    return values[values.size() / 2];
+double measure(const test::PaintCounter& counter, const std::function<void(int)>& step) {
+    return test::medianStepMs(counter, stepCount, step);
 }
 
-// Counts what a widget really paints: the event loop may put a repaint off to a later turn.
-class PaintCounter final : public QObject {
-  public:
-    explicit PaintCounter(QWidget& widget) { widget.installEventFilter(this); }
-    int paints() const { return m_paints; }
-    bool eventFilter(QObject*, QEvent* event) override {
-        m_paints += event->type() == QEvent::Paint ? 1 : 0;
-        return false;
-    }
-
-  private:
-    int m_paints = 0;
-};
-
-// Runs `step` for every place of the path; each step ends when its repaint is done.
-double measure(const PaintCounter& counter, const std::function<void(int)>& step) {
-    std::vector<double> ms;
-    for (int i = 0; i < stepCount; ++i) {
-        const int before = counter.paints();
-        const std::clock_t start = std::clock();
-        step(i);
-        while (counter.paints() == before) {
-            QCoreApplication::processEvents();
-        }
-        QCoreApplication::processEvents();
-        ms.push_back(1e3 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
-    }
-    return medianMs(ms);
-}
-
-double measureBareView(const PaintCounter& counter, QGraphicsItem& item, double pixelsPerTick) {
+double measureBareView(const test::PaintCounter& counter, QGraphicsItem& item,
+                       double pixelsPerTick) {
     const QPointF start = item.pos();
     const double ms = measure(
         counter, [&](int i) { item.setPos(start + (stepAt(i + 1) - stepAt(0)) / pixelsPerTick); });
@@ -150,7 +120,7 @@ double measureBareView(const PaintCounter& counter, QGraphicsItem& item, double 
     return ms;
 }
 
-double measureCanvas(const PaintCounter& counter, PageView& page, QPointF from) {
+double measureCanvas(const test::PaintCounter& counter, PageView& page, QPointF from) {
     const auto send = [&page](QEvent::Type type, QPointF at, Qt::MouseButton button) {
         QMouseEvent event(type, at, page.mapToGlobal(at), button, Qt::LeftButton, {});
         QApplication::sendEvent(&page, &event);
@@ -202,8 +172,8 @@ double compare(const char* what, const Sketch& sketch, const QString& iniPath) {
     if (!QTest::qWaitForWindowExposed(&view)) {
         std::exit(2);
     }
-    const PaintCounter ourPaints(page);
-    const PaintCounter theirPaints(*view.viewport());
+    const test::PaintCounter ourPaints(page);
+    const test::PaintCounter theirPaints(*view.viewport());
     std::vector<double> ours;
     std::vector<double> theirs;
     double itemsPerStep = 0;
@@ -213,8 +183,8 @@ double compare(const char* what, const Sketch& sketch, const QString& iniPath) {
         itemsPerStep = double(PieceItem::paints - before) / (stepCount + 1);
         ours.push_back(measureCanvas(ourPaints, page, from));
     }
-    const double canvasMs = medianMs(ours);
-    const double bareMs = medianMs(theirs);
+    const double canvasMs = test::median(ours);
+    const double bareMs = test::median(theirs);
     std::printf("%s\n", what);
     std::printf("  canvas with snapping, measures and rulers: %.3f ms\n", canvasMs);
     std::printf("  bare QGraphicsView move without snapping:  %.3f ms (%.0f items drawn a step)\n",

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -65,6 +66,42 @@ TEST_F(PhotoOnPageTest, SlotShowsItsPhotoAndTheMatItsPaper) {
     EXPECT_EQ(colourAt({inches(3, 7, 8), inches(7)}), QColor(160, 120, 80));
     session.undoStack().undo();
     EXPECT_NE(colourAt({inches(3, 7, 8), inches(7)}), QColor(160, 120, 80));
+}
+
+TEST_F(PhotoOnPageTest, SlotSaysThatItsPhotoIsReadWhileOnlyAThumbnailIsThere) {
+    const ContentKey content = session.work().photos.at(photo).content;
+    service.copies[content] = service.copies[content].scaled(200, 150);
+    PhotoFill fill;
+    fill.photo = photo;
+    fill.crop = placement().crop;
+    fill.whole = {inches(4), inches(6)};
+    const double scale = 100.0 / static_cast<double>(Length::ticksPerInch);
+    const QImage plain = page().slotPictures().windowPicture(slot, fill, scale);
+    service.coming.insert(content);
+    const QImage marked = page().slotPictures().windowPicture(slot, fill, scale);
+    EXPECT_NE(marked, plain);
+    EXPECT_EQ(marked.copy(0, 0, 400, 300), plain.copy(0, 0, 400, 300));
+    service.coming.clear();
+    EXPECT_EQ(page().slotPictures().windowPicture(slot, fill, scale), plain);
+}
+
+TEST_F(PhotoOnPageTest, StandInAcrossTheFoldShowsItsShareOnEachSide) {
+    service.copies.clear();
+    QImage halves(80, 40, QImage::Format_RGB32);
+    halves.fill(Qt::red);
+    QPainter(&halves).fillRect(40, 0, 40, 40, Qt::blue);
+    page().slotPictures().useStandIns([&](PieceId) { return halves; });
+    PhotoFill fill;
+    fill.photo = photo;
+    fill.whole = {inches(4), inches(2)};
+    fill.to = 0.5;
+    const QImage left = page().slotPictures().windowPicture(slot, fill, 1e-4);
+    fill.from = 0.5;
+    fill.to = 1;
+    const QImage right = page().slotPictures().windowPicture(slot, fill, 1e-4);
+    EXPECT_EQ(left.pixelColor(left.width() - 1, 20), QColor(Qt::red));
+    EXPECT_EQ(right.pixelColor(0, 20), QColor(Qt::blue));
+    page().slotPictures().useStandIns(nullptr);
 }
 
 TEST_F(PhotoOnPageTest, DoubleClickThenDragMovesThePhotoInsideItsSlot) {

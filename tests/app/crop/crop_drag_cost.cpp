@@ -9,9 +9,7 @@
 #include <QPainter>
 #include <QTemporaryDir>
 #include <QTest>
-#include <algorithm>
 #include <cstdio>
-#include <ctime>
 #include <functional>
 
 #include "app/crop/crop_flow.h"
@@ -19,6 +17,7 @@
 #include "app/photos/reading/photo_reader.h"
 #include "core/photo/photo_source.h"
 #include "tests/support/painted_photos.h"
+#include "tests/support/step_cost.h"
 #include "tests/support/timed_bar.h"
 
 using namespace matwright;
@@ -52,36 +51,9 @@ class PlainPixmap final : public QWidget {
     QPoint m_at;
 };
 
-class PaintCounter final : public QObject {
-  public:
-    explicit PaintCounter(QWidget& widget) { widget.installEventFilter(this); }
-    int paints = 0;
-    bool eventFilter(QObject*, QEvent* event) override {
-        paints += event->type() == QEvent::Paint ? 1 : 0;
-        return false;
-    }
-};
-
-double median(std::vector<double> values) {
-    std::ranges::sort(values);
-    return values[values.size() / 2];
-}
-
 double measure(QWidget& widget, const std::function<void(int)>& step) {
-    PaintCounter counter(widget);
-    std::vector<double> ms;
-    for (int i = 0; i < stepCount; ++i) {
-        const int before = counter.paints;
-        const std::clock_t start = std::clock();
-        step(i);
-        while (counter.paints == before) {
-            QCoreApplication::processEvents();
-        }
-        QCoreApplication::processEvents();
-        ms.push_back(1e3 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
-    }
-    widget.removeEventFilter(&counter);
-    return median(ms);
+    const test::PaintCounter counter(widget);
+    return test::medianStepMs(counter, stepCount, step);
 }
 
 void send(QWidget& view, QEvent::Type type, QPointF at) {
@@ -183,9 +155,9 @@ int main(int argc, char** argv) {
         }
         std::printf(
             "a step: %.3f ms; plain pixmap of the frame %.3f ms, of the whole view %.3f ms\n",
-            median(ours), median(ofFrame), median(ofWhole));
-        againstWhole = median(ours) / median(ofWhole);
-        return median(ours) / median(ofFrame);
+            test::median(ours), test::median(ofFrame), test::median(ofWhole));
+        againstWhole = test::median(ours) / test::median(ofWhole);
+        return test::median(ours) / test::median(ofFrame);
     });
     std::printf(
         "dragging a photo of 48 megapixels: %.2fx a plain pixmap of the frame (bar %.2f), "

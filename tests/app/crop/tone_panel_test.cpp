@@ -37,6 +37,25 @@ class TonePanelTest : public testing::Test {
     std::vector<int> gestures;
 };
 
+TEST_F(TonePanelTest, BeforeStaysUntilItIsPressedAgainOrTheToneChanges) {
+    QPushButton* before = nullptr;
+    for (auto* one : panel.findChildren<QPushButton*>()) {
+        before = one->isCheckable() ? one : before;
+    }
+    ASSERT_NE(before, nullptr);
+    EXPECT_FALSE(before->isEnabled());
+    const QSignalSpy shown(&panel, &TonePanel::beforeShown);
+    panel.setTone({.brightness = 20});
+    before->click();
+    EXPECT_TRUE(panel.showsBefore());
+    before->click();
+    EXPECT_FALSE(panel.showsBefore());
+    before->click();
+    QTest::keyClick(slider("Contrast"), Qt::Key_Right);
+    EXPECT_FALSE(panel.showsBefore());
+    EXPECT_EQ(shown.count(), 4);
+}
+
 TEST_F(TonePanelTest, KeysOnASliderAreOneGestureAndAnotherSliderIsAnother) {
     QSlider* brightness = slider("Brightness");
     ASSERT_NE(brightness, nullptr);

@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QSignalSpy>
 
 #include "app/panels/piece_changes.h"
 #include "app/panels/text_field.h"
@@ -131,6 +132,31 @@ TEST_F(PiecePanelTest, SaysHowMuchAMatLeavesWhereThatIsLessThanTheGutter) {
     type(length("Border"), "1/4");
     EXPECT_NE(labelled<QLabel>(panel, "The mat touches its neighbour; the gutter is 1/4 in."),
               nullptr);
+}
+
+TEST_F(PiecePanelTest, TellsWhichPhotoIsInTheSlotAndHowFinelyItPrints) {
+    fill({photoSlot(inchSize(4, 6)), photoSlot(inchSize(4, 6))});
+    Photo photo;
+    photo.path = "/photos/beach.jpg";
+    photo.content.bytes[0] = 1;
+    photo.upright = {1600, 2400};
+    ASSERT_TRUE(session.perform(addPhotos(session.work(), {&photo, 1}), QStringLiteral("Add")));
+    PhotoEdit put;
+    put.placements[PieceId{1}] = Placement{PhotoId{1}, {}, {}};
+    select({1});
+    const char* const told = "beach.jpg prints at 400 ppi.";
+    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr);
+    ASSERT_TRUE(session.perform(put, QStringLiteral("Put")));
+    EXPECT_NE(labelled<QLabel>(panel, told), nullptr);
+    const QSignalSpy asked(&panel, &PiecePanel::cropRequested);
+    for (auto* button : panel.findChildren<QPushButton*>()) {
+        if (button->isVisible() && button->text().remove(u'&').startsWith(QStringLiteral("Crop"))) {
+            button->click();
+        }
+    }
+    EXPECT_EQ(asked.count(), 1);
+    select({2});
+    EXPECT_EQ(labelled<QLabel>(panel, told), nullptr);
 }
 
 }  // namespace

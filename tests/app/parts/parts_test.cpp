@@ -50,7 +50,7 @@ TEST(Parts, TheTemplatePartMakesAWindowOfItsParent) {
     const QTemporaryDir folder;
     SettingsStore settings(folder.filePath(QStringLiteral("settings.ini")));
     QWidget parent;
-    const QDialog* window = (*part)->makeWindow(blankSketch(), settings, {}, [] {}, &parent);
+    const QDialog* window = (*part)->makeWindow({blankSketch(), {}}, settings, {}, [] {}, &parent);
     ASSERT_NE(window, nullptr);
     EXPECT_EQ(window->parent(), &parent);
     EXPECT_FALSE(window->isVisible());

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 
 #include "app/photos/photo_service.h"
@@ -14,9 +15,12 @@ class FakePhotoService final : public PhotoService {
     std::vector<std::string> askedToLookAt;
     std::vector<WantedPhoto> onPage;
     std::vector<WantedPhoto> searched;
+    std::vector<std::vector<WantedPhoto>> checked;
     std::map<ContentKey, PhotoState> states;
     std::map<ContentKey, QImage> copies;
+    std::set<ContentKey> coming;
     int cancelled = 0;
+    int searches = 0;
     std::vector<LookedAt> toldOnCancel;  // what was looked at and not told yet
 
     void lookAt(std::vector<std::string> paths) override { askedToLookAt = std::move(paths); }
@@ -27,9 +31,12 @@ class FakePhotoService final : public PhotoService {
         }
         emit lookedAtAll();
     }
-    void checkStates(std::vector<WantedPhoto>) override {}
-    void search(std::vector<WantedPhoto> photos, std::vector<std::string>) override {
+    void checkStates(std::vector<WantedPhoto> photos) override {
+        checked.push_back(std::move(photos));
+    }
+    int search(std::vector<WantedPhoto> photos, std::vector<std::string>) override {
         searched = std::move(photos);
+        return ++searches;
     }
     PhotoState stateOf(const ContentKey& content) const override {
         const auto known = states.find(content);
@@ -44,6 +51,7 @@ class FakePhotoService final : public PhotoService {
         const auto known = copies.find(content);
         return known == copies.end() ? QImage() : known->second;
     }
+    bool isCopyComing(const ContentKey& content) const override { return coming.contains(content); }
     std::optional<Histogram> toneSample(const WantedPhoto&) override { return {}; }
     std::string smallPicture(const Photo&, const Placement&, Size) override { return {}; }
     qint64 memoryUsed() const override { return 0; }

@@ -121,9 +121,43 @@ TEST_F(Care, LooksForWhatIsMissingAndKeepsTheCrop) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return !service.searched.empty(); }, 2'000));
     EXPECT_EQ(service.searched.front().content, photo.content);
     emit service.found(photo.content, QStringLiteral("/pages/a.jpg"));
-    emit service.searchEnded(1);
+    emit service.searchEnded(1, 1, false);
     EXPECT_EQ(session.work().photos.at(PhotoId{1}).path, "/pages/a.jpg");
     EXPECT_TRUE(said.contains(QStringLiteral("found again")));
+}
+
+TEST_F(Care, SaysHowTheSearchThatWasAskedForEndedAndNoOther) {
+    Making making{blankSketch(), {}};
+    const Photo photo = *seen("/stick/a.jpg", 1).photo;
+    ASSERT_TRUE(apply(making, PageEdit{{}, addPhotos(making.work, {&photo, 1})}));
+    session.reset(making);
+    service.setState(photo.content, PhotoState::Missing);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return service.searches == 1; }, 2'000));
+    care.searchIn(QStringLiteral("/stick"));
+    ASSERT_EQ(service.searches, 2);
+    emit service.searchEnded(1, 0, false);
+    EXPECT_EQ(said, QString());
+    emit service.searchEnded(2, 0, true);
+    EXPECT_TRUE(said.contains(QStringLiteral("stopped"))) << said.toStdString();
+    care.searchIn(QStringLiteral("/stick"));
+    emit service.searchEnded(3, 0, false);
+    EXPECT_TRUE(said.contains(QStringLiteral("None of the missing"))) << said.toStdString();
+}
+
+TEST_F(Intake, MeetsAllPhotosAgainThatWereMissing) {
+    Making making{blankSketch(), {}};
+    const std::vector<Photo> photos{*seen("/stick/a.jpg", 1).photo, *seen("/stick/b.jpg", 2).photo};
+    ASSERT_TRUE(apply(making, PageEdit{{}, addPhotos(making.work, photos)}));
+    session.reset(making);
+    for (const Photo& photo : photos) {
+        service.setState(photo.content, PhotoState::Missing);
+    }
+    intake.add({QStringLiteral("/home/a.jpg"), QStringLiteral("/home/b.jpg")});
+    emit service.lookedAt({seen("/home/a.jpg", 1), seen("/home/b.jpg", 2)});
+    // Asked about in one go, so that no question takes another's place.
+    ASSERT_EQ(service.checked.size(), 1U);
+    EXPECT_EQ(service.checked.front().size(), 2U);
+    EXPECT_EQ(session.work().photos.at(PhotoId{2}).path, "/home/b.jpg");
 }
 
 }  // namespace

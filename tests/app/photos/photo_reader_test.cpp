@@ -181,6 +181,87 @@ TEST_F(Reader, LooksForEachOfTwoThatTurnOutMissingOneAfterTheOther) {
     EXPECT_EQ(places.size(), 2u);
 }
 
+TEST_F(Reader, EndsEverySearchOnceEvenWhenItIsGivenUp) {
+    const Photo photo = look(paint("boat.jpg", 3));
+    std::map<int, int> ends;
+    int cancelled = 0;
+    QObject::connect(&reader, &PhotoService::searchEnded, [&](int search, int, bool wasCancelled) {
+        ++ends[search];
+        cancelled += wasCancelled ? 1 : 0;
+    });
+    const WantedPhoto nowhere{ContentKey{{1}}, "/nowhere/a.jpg"};
+    const int first = reader.search({nowhere}, {at("")});
+    const int second = reader.search({nowhere}, {at("")});
+    reader.cancel();
+    const int third = reader.search({wantedOf(photo)}, {at("")});
+    settle();
+    EXPECT_EQ(ends, (std::map<int, int>{{first, 1}, {second, 1}, {third, 1}}));
+    EXPECT_EQ(cancelled, 2);
+}
+
+TEST_F(Reader, EndsTheProgressOfThumbnailsThatAreAskedForTwice) {
+    std::vector<WantedPhoto> photos;
+    for (int i = 0; i < 6; ++i) {
+        photos.push_back(wantedOf(look(paint(("p" + std::to_string(i) + ".jpg").c_str(), i))));
+    }
+    int total = -1;
+    QObject::connect(&reader, &PhotoService::progressed, [&](int, int all) { total = all; });
+    reader.makeThumbnails(photos);
+    reader.makeThumbnails(photos);
+    settle();
+    EXPECT_EQ(total, 0);
+}
+
+TEST_F(Reader, TriesAFileAgainThatWasMended) {
+    const std::string path = paint("boat.jpg", 3);
+    const Photo photo = look(path);
+    const QByteArray whole = [&] {
+        QFile file(QString::fromStdString(path));
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
+    }();
+    write("boat.jpg", "no photo any more");
+    reader.showOnPage({wantedOf(photo)});
+    settle();
+    EXPECT_EQ(reader.stateOf(photo.content), PhotoState::Broken);
+    reader.checkStates({wantedOf(photo)});  // nothing was mended
+    settle();
+    EXPECT_EQ(reader.stateOf(photo.content), PhotoState::Broken);
+    write("boat.jpg", whole);
+    reader.checkStates({wantedOf(photo)});
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return !reader.workingCopy(photo.content).isNull(); }, 5'000));
+    EXPECT_EQ(reader.stateOf(photo.content), PhotoState::There);
+    EXPECT_EQ(reader.faultOf(photo.content), QString());
+}
+
+TEST_F(Reader, NoticesThatAFileIsWrittenToWhileThePageShowsIt) {
+    const Photo photo = look(paint("boat.jpg", 3));
+    reader.showOnPage({wantedOf(photo)});
+    settle();
+    EXPECT_EQ(reader.stateOf(photo.content), PhotoState::There);
+    paint("boat.jpg", 4);
+    reader.checkStates({wantedOf(photo)});
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return reader.stateOf(photo.content) == PhotoState::Changed; }, 5'000));
+    EXPECT_FALSE(reader.workingCopy(photo.content).isNull());  // as it was
+}
+
+TEST_F(Reader, StaysSureOfAnotherPictureWhenItsThumbnailIsRemembered) {
+    const Photo photo = look(paint("boat.jpg", 3));
+    reader.makeThumbnails({wantedOf(photo)});
+    settle();
+    paint("boat.jpg", 4);
+    PhotoReader later(cache());
+    later.showOnPage({wantedOf(photo)});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return later.isIdle(); }, 20'000));
+    QCoreApplication::processEvents();
+    EXPECT_EQ(later.stateOf(photo.content), PhotoState::Changed);
+    later.thumbnail(wantedOf(photo));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !later.thumbnail(wantedOf(photo)).isNull(); }, 5'000));
+    EXPECT_EQ(later.stateOf(photo.content), PhotoState::Changed);
+}
+
 TEST_F(Reader, KeepsWorkingCopiesOfWhatThePageShowsOnly) {
     const Photo one = look(paint("one.jpg", 0));
     const Photo two = look(paint("two.jpg", 1));

@@ -58,8 +58,9 @@ class TemplateWindow : public testing::Test {
     TemplateDialog& open(Size page = {Length::inches(12), Length::inches(12)}) {
         return open(pageWithPhoto(page));
     }
-    TemplateDialog& open(const Sketch& sketch) {
-        m_dialog = std::make_unique<TemplateDialog>(sketch, m_settings,
+    TemplateDialog& open(const Sketch& sketch) { return open(Making{sketch, {}}); }
+    TemplateDialog& open(const Making& making) {
+        m_dialog = std::make_unique<TemplateDialog>(making, m_settings,
                                                     QStringLiteral("/home/ma/Beach"), m_asks);
         m_dialog->show();
         return *m_dialog;
@@ -149,6 +150,19 @@ TEST_F(TemplateWindow, SaysHowMuchTheChecksFoundAndLeadsThere) {
     button(start)->click();
     EXPECT_EQ(asked.count(), 1);
     EXPECT_FALSE(dialog.isVisible());
+}
+
+TEST_F(TemplateWindow, CountsPrintsThatWillNotLookSharp) {
+    Making making{pageWithPhoto({Length::inches(12), Length::inches(12)}), {}};
+    making.work.photos[PhotoId{1}].upright = {60, 40};
+    making.work.placements[making.sketch.order.front()] = Placement{PhotoId{1}, {}, {}};
+    open(making);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            const QPushButton* findings = button(QStringLiteral("1 thing to look at"));
+            return findings && findings->isVisible();
+        },
+        5000));
 }
 
 TEST_F(TemplateWindow, SaysNothingOfChecksThatFoundNothing) {

@@ -31,6 +31,24 @@ int worstDifference(const QImage& a, const QImage& b) {
     return worst;
 }
 
+TEST_F(FinalPixelsTest, ShowBothPartsOfAPhotoAcrossTheFoldAsTheyMeet) {
+    making.sketch.page.doublePage = true;
+    making.sketch.page.foldGap = Length::inches(0, 1, 4);
+    const Length fold = making.sketch.page.size.width;
+    const PieceId slot = addSlot({fold - Length::inches(1), Length::inches(1)},
+                                 {Length::inches(3), Length::inches(2)});
+    put(addPhoto(2, {2400, 1800}), slot);
+    const std::vector<Print> prints = printsOf(making, {});
+    ASSERT_EQ(prints.size(), 2U);
+    const auto shown = finalPixelsOf(making, slot, {});
+    ASSERT_TRUE(shown) << shown.error().text();
+    EXPECT_EQ(shown->size, (PixelSize{300 + 525, 600}));  // 1 in, and 3 in less 1 in and the gap
+    const auto right = renderPrint(prints[1], making.work.photos.at(PhotoId{1}), {});
+    ASSERT_TRUE(right);
+    const auto row = shown->row(300);
+    EXPECT_TRUE(std::ranges::equal(row.subspan(900), right->row(300)));
+}
+
 TEST_F(FinalPixelsTest, At100PercentTheWindowShowsThePixelsOfTheFileWithinOneOf255) {
     const PieceId slot = addSlot({Length::inches(1), Length::inches(1)},
                                  {Length::inches(2), Length::inches(1, 1, 2)});

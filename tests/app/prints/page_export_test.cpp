@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "tests/app/prints/prints_fixture.h"
+#include "tests/support/temporary_folder.h"
 
 namespace matwright::app {
 namespace {
@@ -63,7 +64,35 @@ TEST_F(PageExportTest, MissingPhotosAreNamedAndGrey) {
     making.work.photos.at(PhotoId{1}).path = "/nowhere/lost.jpg";
     const auto page = pageImage(making, 50);
     ASSERT_TRUE(page);
-    EXPECT_EQ(page->missing, QStringList("lost.jpg"));
+    ASSERT_EQ(page->missing.size(), 1);
+    EXPECT_TRUE(page->missing.front().startsWith(QStringLiteral("lost.jpg: ")));
+}
+
+TEST_F(PageExportTest, AFileThatHoldsAnotherPictureNowIsGreyAndNamed) {
+    const PieceId slot =
+        addSlot({Length::inches(2), Length::inches(2)}, {Length::inches(4), Length::inches(6)});
+    put(addPhoto(4, {900, 1200}), slot);
+    Piece strip;
+    strip.kind = PieceKind::Strip;
+    strip.size = {Length::inches(8), Length::inches(1)};
+    strip.paper = "stripes";
+    ASSERT_TRUE(apply(making.sketch, addPieces(making.sketch, std::span(&strip, 1))));
+    const std::string paper = folder() / "paper.png";
+    QImage plain(20, 20, QImage::Format_RGB32);
+    plain.fill(Qt::red);
+    ASSERT_TRUE(plain.save(QString::fromStdString(paper)));
+    making.work.papers["stripes"] =
+        PaperLook{{}, paper, contentKeyOf(test::readFile(paper)), Length::inches(4)};
+    EXPECT_TRUE(pageImage(making, 50)->missing.isEmpty());
+    test::writeJpeg(making.work.photos.at(PhotoId{1}).path, test::paintedPhoto(5, {900, 1200}), {});
+    plain.fill(Qt::blue);
+    ASSERT_TRUE(plain.save(QString::fromStdString(paper)));
+    const auto page = pageImage(making, 50);
+    ASSERT_TRUE(page);
+    ASSERT_EQ(page->missing.size(), 2);
+    EXPECT_TRUE(page->missing.filter(QStringLiteral("another picture")).size() == 2)
+        << page->missing.join(u'\n').toStdString();
+    EXPECT_NE(page->picture.pixelColor(100, 20), QColor(Qt::blue));
 }
 
 TEST_F(PageExportTest, FilesCarryTheDensityAndThePdfIsThePage) {

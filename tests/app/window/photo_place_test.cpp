@@ -207,6 +207,16 @@ TEST_F(PhotosInTheWindow, AreSavedAsAPageBesideTheSketch) {
     EXPECT_EQ(settings.value().recentFiles.first(), inFolder("garden.page.svg"));
 }
 
+TEST_F(PhotosInTheWindow, AreTakenWithoutTheDocumentThatCameAlong) {
+    QMimeData mime;
+    mime.setUrls(
+        {QUrl::fromLocalFile(paint("a.jpg", 0)), QUrl::fromLocalFile(inFolder("other.page.svg"))});
+    drop(mime, addSlot(1, 6, 4));
+    settle();
+    EXPECT_EQ(session().work().photos.size(), 1u);
+    EXPECT_TRUE(questions.asked.last().contains(QStringLiteral("document was not opened")));
+}
+
 TEST_F(PhotosInTheWindow, AreFoundAgainOrAskedFor) {
     const PieceId slot = addSlot(1, 6, 4);
     addPhotos({paint("a.jpg", 0)});
@@ -230,6 +240,7 @@ TEST_F(PhotosInTheWindow, AreFoundAgainOrAskedFor) {
     ASSERT_TRUE(QTest::qWaitFor(
         [&] { return window.photos().access().ifOpen()->stateOf(content) == PhotoState::Missing; },
         10'000));
+    EXPECT_TRUE(window.photos().isOutOfReach(PhotoId{1}));
     questions.whereAnswer = paint("other.jpg", 4);
     window.photos().askWhere(PhotoId{1});
     settle();

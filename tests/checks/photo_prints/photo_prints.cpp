@@ -167,7 +167,7 @@ double secondsOfBatch(const std::vector<Photo>& photos, unsigned workers) {
     print.window = print.paper;
     std::vector<std::size_t> bytes(jobs);
     const auto start = std::chrono::steady_clock::now();
-    onAllCores(
+    const Result<void> done = onAllCores(
         jobs,
         [&](std::size_t i) {
             const auto file = printFile(print, photos[i % photos.size()], PrintOptions{});
@@ -176,7 +176,7 @@ double secondsOfBatch(const std::vector<Photo>& photos, unsigned workers) {
         workers);
     const double seconds =
         std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-    return std::ranges::all_of(bytes, [](std::size_t n) { return n > 0; }) ? seconds : -1;
+    return done && std::ranges::all_of(bytes, [](std::size_t n) { return n > 0; }) ? seconds : -1;
 }
 
 // How many times as much plain arithmetic all cores do as one, right now: where other programs run,
