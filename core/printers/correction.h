@@ -62,9 +62,9 @@ struct EdgeEffect {
 };
 EdgeEffect edgeEffect(Size paper, const Correction& correction);
 
-// "Comes out 2.0 % too large across and 1.2 % down; sent smaller by as much. Pictures up to the
-// edge go on 1.0 mm beyond it, so that no white edge is left." Without the last sentence for a
-// paper with borders.
+// "Comes out 2.0 % too large across and 1.2 % too large down; it is sent so that this is made up
+// for. Pictures up to the edge go on 1.0 mm beyond it, so that no white edge is left." The last
+// sentence is said of paper without borders only.
 std::string correctionText(Size paper, bool borderless, const Correction& correction);
 
 }  // namespace matwright
