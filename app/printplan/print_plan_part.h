@@ -29,7 +29,8 @@ class PrintPlanPart {
     // The printers a person has, the papers they take, and how true to size they are.
     virtual QDialog* makePrintersWindow(SettingsStore& settings, QWidget* parent) = 0;
     // Prints that were made ahead.
-    virtual QDialog* makePrintsOnHandWindow(SettingsStore& settings, QWidget* parent) = 0;
+    virtual QDialog* makePrintsOnHandWindow(SettingsStore& settings, PhotoService* service,
+                                            QWidget* parent) = 0;
 
   protected:
     PrintPlanPart() = default;

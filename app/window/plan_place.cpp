@@ -115,7 +115,8 @@ void PlanPlace::showPrinters() {
 
 void PlanPlace::showPrintsOnHand() {
     if (PrintPlanPart* part = printPlanPart()) {
-        openAndForget(part->makePrintsOnHandWindow(m_workplace.settings, m_window));
+        openAndForget(
+            part->makePrintsOnHandWindow(m_workplace.settings, m_access.open(), m_window));
     }
 }
 
