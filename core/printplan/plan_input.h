@@ -16,7 +16,7 @@ namespace matwright {
 // plan.
 
 struct PlanPage {
-    std::string name;
+    std::string name;  // not empty for pages whose prints are made
     Making making;
     friend bool operator==(const PlanPage&, const PlanPage&) = default;
 };

@@ -18,8 +18,9 @@ struct PrintOffer {
 
 // Photos for the sheet's first room (the largest print that fits), best first: favourites of all
 // pages that were never printed and are not in this plan, then prints that waiting pages need in
-// just that size, with their own crop, then waiting pages' other photos. Favourites and others are
-// cropped as crops begin (startingCrop), lying or upright as the photo is. A photo is offered once.
+// just that size, with their own crop, then waiting pages' other photos. What no waiting page needs
+// is cropped as crops begin (startingCrop), lying or upright as the photo is. A photo is offered
+// once.
 std::vector<PrintOffer> offersFor(const PrintPlan& plan, const PlanInput& input, std::size_t sheet);
 // The same for a chosen size.
 std::vector<PrintOffer> offersFor(const PrintPlan& plan, const PlanInput& input, std::size_t sheet,
