@@ -16,9 +16,8 @@ namespace matwright::app {
 namespace {
 
 constexpr Length mostMargin = Length::inches(2);
-constexpr std::array<Length SheetMargin::*, 4> marginSides{&SheetMargin::left, &SheetMargin::top,
-                                                           &SheetMargin::right,
-                                                           &SheetMargin::bottom};
+constexpr std::array<Length SheetMargin::*, 4> marginSides{
+    &SheetMargin::left, &SheetMargin::top, &SheetMargin::right, &SheetMargin::bottom};
 
 std::vector<const NamedSize*> paperSizes() {
     std::vector<const NamedSize*> sizes;
@@ -153,9 +152,8 @@ void PaperPanel::addStock() {
         tr("Cents, or any figure that is the same kind for all papers. Dearer paper is used only "
            "where it saves cheaper sheets; a high figure keeps good paper back."));
     m_section->addRow(tr("&Cost of one"), m_price);
-    connect(m_price, &QSpinBox::editingFinished, this, [this] {
-        edit([this](PrinterPaper& paper) { paper.price = m_price->value(); });
-    });
+    connect(m_price, &QSpinBox::editingFinished, this,
+            [this] { edit([this](PrinterPaper& paper) { paper.price = m_price->value(); }); });
     settle(m_counted);
     m_counted->setToolTip(tr("Otherwise there are as many as are needed."));
     m_section->addWide(m_counted);
@@ -163,8 +161,7 @@ void PaperPanel::addStock() {
     m_section->addRow(tr("Shee&ts left"), m_atHand);
     const auto take = [this] {
         edit([this](PrinterPaper& paper) {
-            paper.atHand =
-                m_counted->isChecked() ? std::optional(m_atHand->value()) : std::nullopt;
+            paper.atHand = m_counted->isChecked() ? std::optional(m_atHand->value()) : std::nullopt;
         });
     };
     connect(m_counted, &QCheckBox::clicked, this, take);

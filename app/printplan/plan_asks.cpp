@@ -50,14 +50,15 @@ PlanAsks PlanAsks::ofTheSystem() {
     const std::filesystem::path folder = personalDataFolder();
     return {
         .pageFiles = askForPages,
-        .folder = [](QWidget* parent, const QString& title,
-                     const QString& begin) {
-            return QFileDialog::getExistingDirectory(parent, title, begin);
-        },
-        .fileName = [](QWidget* parent, const QString& title, const QString& suggested,
-                       const QString& filter) {
-            return QFileDialog::getSaveFileName(parent, title, suggested, filter);
-        },
+        .folder =
+            [](QWidget* parent, const QString& title, const QString& begin) {
+                return QFileDialog::getExistingDirectory(parent, title, begin);
+            },
+        .fileName =
+            [](QWidget* parent, const QString& title, const QString& suggested,
+               const QString& filter) {
+                return QFileDialog::getSaveFileName(parent, title, suggested, filter);
+            },
         .confirm = askToConfirm,
         .queues = [] { return QPrinterInfo::availablePrinterNames(); },
         .print = askHowToPrint,

@@ -38,8 +38,7 @@ int pixelsOf(Length length, double scale) {
 }  // namespace
 
 QImage printPicture(PhotoService* service, const Photo& photo, const Print& print, int longSide) {
-    const QImage window =
-        service ? windowPicture(*service, photo, print, longSide) : QImage();
+    const QImage window = service ? windowPicture(*service, photo, print, longSide) : QImage();
     if (window.isNull()) {
         return {};
     }

@@ -3,6 +3,9 @@
 #include <QObject>
 
 #include "app/printplan/print_plan_part.h"
+#include "app/printplan/print_plan_window.h"
+#include "app/printplan/printers_window.h"
+#include "app/printplan/prints_on_hand_window.h"
 
 namespace matwright::app {
 
@@ -13,16 +16,17 @@ class PrintPlanPlugin final : public QObject, public PrintPlanPart {
     Q_INTERFACES(matwright::app::PrintPlanPart)
 
   public:
-    QDialog* makePrintPlanWindow(const Making& /*making*/, const QString& /*suggestedName*/,
-                                 SettingsStore& /*settings*/, PhotoService* /*service*/,
+    QDialog* makePrintPlanWindow(const Making& making, const QString& suggestedName,
+                                 SettingsStore& settings, PhotoService* service,
                                  QWidget* parent) override {
-        return new QDialog(parent);
+        return new PrintPlanWindow(making, suggestedName, settings, service, parent);
     }
-    QDialog* makePrintersWindow(SettingsStore& /*settings*/, QWidget* parent) override {
-        return new QDialog(parent);
+    QDialog* makePrintersWindow(SettingsStore& settings, QWidget* parent) override {
+        return new PrintersWindow(settings, parent);
     }
-    QDialog* makePrintsOnHandWindow(SettingsStore& /*settings*/, QWidget* parent) override {
-        return new QDialog(parent);
+    QDialog* makePrintsOnHandWindow(SettingsStore& settings, PhotoService* service,
+                                    QWidget* parent) override {
+        return new PrintsOnHandWindow(settings, service, parent);
     }
 };
 

@@ -163,8 +163,8 @@ void PrintersWindow::addPapers() {
     row->setContentsMargins({});
     addButton(row, tr("Add paper"), tr("Add a paper to this printer"), &PrintersWindow::addPaper)
         ->setEnabled(true);
-    m_removePaper = addButton(row, tr("Remove paper"), tr("Remove this paper"),
-                              &PrintersWindow::removePaper);
+    m_removePaper =
+        addButton(row, tr("Remove paper"), tr("Remove this paper"), &PrintersWindow::removePaper);
     row->addStretch(1);
     m_printer->addWide(buttons);
     connect(m_papers, &QListWidget::currentRowChanged, this, [this] {
@@ -174,9 +174,9 @@ void PrintersWindow::addPapers() {
     });
     connect(m_paperPanel, &PaperPanel::changed, this, [this](const PrinterPaper& paper) {
         edit([&](Printer& printer) {
-            const auto row = static_cast<std::size_t>(m_papers->currentRow());
-            if (row < printer.papers.size()) {
-                printer.papers[row] = paper;
+            const auto index = static_cast<std::size_t>(m_papers->currentRow());
+            if (index < printer.papers.size()) {
+                printer.papers[index] = paper;
             }
         });
     });

@@ -7,6 +7,7 @@
 #include "app/printplan/plan_asks.h"
 #include "core/printers/printing_store.h"
 
+class QBoxLayout;
 class QComboBox;
 class QLineEdit;
 class QListWidget;
@@ -49,7 +50,7 @@ class PrintersWindow final : public QDialog {
     QWidget* makeFoot();
     void addPrinterFields();
     void addPapers();
-    QPushButton* addButton(class QBoxLayout* row, const QString& text, const QString& name,
+    QPushButton* addButton(QBoxLayout* row, const QString& text, const QString& name,
                            void (PrintersWindow::*pressed)());
     void load(PrinterId printer = {}, int paper = 0);
     void showPrinter();

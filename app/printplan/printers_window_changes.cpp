@@ -16,9 +16,8 @@ template <typename Range>
 std::string freeName(const QString& word, const Range& named) {
     for (int number = 1;; ++number) {
         const QString text = number == 1 ? word : word + QStringLiteral(" %1").arg(number);
-        if (std::ranges::none_of(named, [&](const auto& other) {
-                return other.name == text.toStdString();
-            })) {
+        if (std::ranges::none_of(
+                named, [&](const auto& other) { return other.name == text.toStdString(); })) {
             return text.toStdString();
         }
     }

@@ -129,7 +129,8 @@ QWidget* PrintsOnHandWindow::makeList() {
     auto* column = new QVBoxLayout(place);
     column->setContentsMargins({});
     m_list->setColumnCount(HandColumns);
-    m_list->setHorizontalHeaderLabels({QString(), tr("Photo"), tr("Size"), tr("State"), tr("Since")});
+    m_list->setHorizontalHeaderLabels(
+        {QString(), tr("Photo"), tr("Size"), tr("State"), tr("Since")});
     m_list->verticalHeader()->hide();
     m_list->verticalHeader()->setDefaultSectionSize(handPictureSide + 10);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -241,16 +242,15 @@ void PrintsOnHandWindow::showEnabled() {
     const auto prints = chosen();
     const bool some = !prints.empty();
     const bool onHand = some && std::ranges::all_of(prints, [](const PrintOnHand& print) {
-        return print.state == PrintState::OnHand;
-    });
+                            return print.state == PrintState::OnHand;
+                        });
     const bool gone = some && std::ranges::none_of(prints, [](const PrintOnHand& print) {
-        return print.state == PrintState::OnHand;
-    });
+                          return print.state == PrintState::OnHand;
+                      });
     m_use->setEnabled(onHand);
     m_waste->setEnabled(onHand);
     m_back->setEnabled(gone);
-    const auto changes =
-        m_store ? m_store->changes(1) : Result<std::vector<PrintingChange>>{};
+    const auto changes = m_store ? m_store->changes(1) : Result<std::vector<PrintingChange>>{};
     const bool undoable = changes && !changes->empty();
     m_undo->setEnabled(undoable);
     m_undo->setToolTip(undoable ? tr("Takes back: %1, %2")

@@ -45,13 +45,15 @@ bool makeReady(QPrinter& printer, const QueueSheets& sheets) {
 QStringList doubtsAbout(const QPrinter& printer, bool taken, const QueueSheets& sheets) {
     QStringList doubts;
     if (!taken || !offersSheet(QPrinterInfo(printer), sheets.size)) {
-        doubts << jobWord("“%1” does not list this paper (%2), so it may refuse the sheets or cut "
-                          "them off. Choose the paper that is in it, or another printer.")
+        doubts << jobWord(
+                      "“%1” does not list this paper (%2), so it may refuse the sheets or cut "
+                      "them off. Choose the paper that is in it, or another printer.")
                       .arg(printer.printerName(), sheets.paper);
     } else if (sheets.borderless && unreachableEdge(printer) > reachRounding) {
-        doubts << jobWord("“%1” says that it leaves a border free on this paper (%2). Pictures up "
-                          "to the edge would be cut off there. Look for “borderless” in its "
-                          "settings.")
+        doubts << jobWord(
+                      "“%1” says that it leaves a border free on this paper (%2). Pictures up "
+                      "to the edge would be cut off there. Look for “borderless” in its "
+                      "settings.")
                       .arg(printer.printerName(), sheets.paper);
     }
     return doubts;

@@ -8,6 +8,7 @@
 #include "core/measure/rect.h"
 
 class QImage;
+class QPainter;
 
 namespace matwright::app {
 
@@ -40,7 +41,7 @@ QString sentText(const QPrinter& printer);
 bool isThere(const PlanAsks& asks, const QPrinter& printer);
 
 // Fills the whole page that a painter of the printer stands at.
-void paintSheetPicture(class QPainter& painter, const QPrinter& printer, const QImage& picture,
+void paintSheetPicture(QPainter& painter, const QPrinter& printer, const QImage& picture,
                        Size sheet);
 
 }  // namespace matwright::app

@@ -178,12 +178,13 @@ void SizeTestDialog::load() {
 
 const Printer& SizeTestDialog::chosenPrinter() const {
     static const Printer none;
-    const Printer* printer = find(m_printers, PrinterId{m_printer->currentData().toLongLong()});
+    const Printer* printer =
+        matwright::find(m_printers, PrinterId{m_printer->currentData().toLongLong()});
     return printer ? *printer : none;
 }
 
 const PrinterPaper* SizeTestDialog::chosenPaper() const {
-    return find(chosenPrinter(), PrinterPaperId{m_paper->currentData().toLongLong()});
+    return matwright::find(chosenPrinter(), PrinterPaperId{m_paper->currentData().toLongLong()});
 }
 
 Borders SizeTestDialog::borders() const {
@@ -240,26 +241,26 @@ void SizeTestDialog::showTest() {
     m_across->setEnabled(!m_asCheck->isChecked());
     m_down->setEnabled(!m_asCheck->isChecked());
     m_keep->setEnabled(!m_asCheck->isChecked());
-    m_state->setText(kept ? QString::fromStdString(
-                                correctionText(paper->size, paper->borderless, *kept))
-                          : tr("Not measured yet: sheets are sent as they are."));
+    m_state->setText(
+        kept ? QString::fromStdString(correctionText(paper->size, paper->borderless, *kept))
+             : tr("Not measured yet: sheets are sent as they are."));
 }
 
 void SizeTestDialog::print() {
     const TestSheet test = sheet();
     const PrinterPaper& paper = *chosenPaper();
-    const QueueJob job =
-        askForJob(this, m_asks,
-                  {QString::fromStdString(chosenPrinter().queue),
-                   QString::fromStdString(paper.name), paper.size, paper.borderless, 1,
-                   tr("Print the test sheet")});
+    const QueueJob job = askForJob(
+        this, m_asks,
+        {QString::fromStdString(chosenPrinter().queue), QString::fromStdString(paper.name),
+         paper.size, paper.borderless, 1, tr("Print the test sheet")});
     if (!job.printer) {
         return say(job.problem);
     }
     const bool painted = paintOn(*job.printer, {{test.drawing, paper.size, std::nullopt, {}}});
     if (!painted || !isThere(m_asks, *job.printer)) {
-        return say(tr("The printer could not be started. Look at its queue, or save a PDF and "
-                      "print that at actual size."));
+        return say(
+            tr("The printer could not be started. Look at its queue, or save a PDF and "
+               "print that at actual size."));
     }
     say({}, sentText(*job.printer) + tr(" Measure it when it is dry."));
     m_across->setFocus();
@@ -269,8 +270,8 @@ void SizeTestDialog::savePdf() {
     const TestSheet test = sheet();
     QString path = m_asks.fileName(
         this, tr("Save the test sheet"),
-        QDir::home().filePath(tr("Test sheet %1.pdf")
-                                  .arg(QString::fromStdString(chosenPrinter().name))),
+        QDir::home().filePath(
+            tr("Test sheet %1.pdf").arg(QString::fromStdString(chosenPrinter().name))),
         tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
         return;
