@@ -70,6 +70,7 @@ PaperPanel::PaperPanel(Scale scale, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins({});
     column->addWidget(m_section);
+    m_name->setAccessibleName(tr("Name of the paper"));
     m_section->addRow(tr("Na&me"), m_name);
     connect(m_name, &QLineEdit::editingFinished, this, [this] {
         edit([this](PrinterPaper& paper) { paper.name = m_name->text().trimmed().toStdString(); });

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QPainter>
 #include <QPrinter>
+#include <QRegularExpression>
 #include <algorithm>
 #include <utility>
 
@@ -39,6 +40,14 @@ void create(FileStore& files, const std::filesystem::path& folder, const std::st
             return;
         }
     }
+}
+
+// A title that may be a file's name on other systems too.
+std::string stemOf(QString title) {
+    title.remove(QStringLiteral("“")).remove(QStringLiteral("”"));
+    title.replace(QLatin1StringView(": "), QLatin1StringView(", "));
+    title.replace(QRegularExpression(QStringLiteral("[/\\\\:*?\"<>|]")), QStringLiteral("-"));
+    return title.toStdString();
 }
 
 // Empty where all of the job was painted.
@@ -113,10 +122,7 @@ PlanWork::Work savingPictures(std::shared_ptr<const ReadyPlan> ready,
                 outcome.problems << sentenceOf(title, bytes.error());
                 continue;
             }
-            QString stem = title;
-            stem.replace(QLatin1Char(':'), QLatin1Char(','));
-            stem.replace(QLatin1Char('/'), QLatin1Char('-'));
-            create(*files, folder, stem.toStdString(), ".jpg", *bytes, outcome);
+            create(*files, folder, stemOf(title), ".jpg", *bytes, outcome);
         }
         return outcome;
     };
@@ -165,10 +171,10 @@ QString sheetTitle(const ReadyPlan& ready, std::size_t sheet) {
     const PlannedSheet& planned = ready.plan.sheets[sheet];
     const Printer* printer = find(ready.input.printers, planned.printer);
     const PrinterPaper* paper = printer ? find(*printer, planned.paper) : nullptr;
-    return outputWord("Sheet %1: %2 in %3")
+    return outputWord("Sheet %1 for “%2”: %3")
         .arg(static_cast<int>(sheet) + 1)
-        .arg(paper ? QString::fromStdString(paper->name) : QString(),
-             printer ? QString::fromStdString(printer->name) : QString());
+        .arg(printer ? QString::fromStdString(printer->name) : QString(),
+             paper ? QString::fromStdString(paper->name) : QString());
 }
 
 }  // namespace matwright::app

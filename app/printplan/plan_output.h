@@ -38,7 +38,7 @@ struct ReadyJob {
 PlanWork::Work printing(std::shared_ptr<const ReadyPlan> ready,
                         std::shared_ptr<const std::vector<ReadyJob>> jobs);
 
-// "Sheet 1: Glossy 4 × 6 in Small printer"
+// "Sheet 1 for “Small printer”: Glossy 4 × 6"
 QString sheetTitle(const ReadyPlan& ready, std::size_t sheet);
 
 }  // namespace matwright::app

@@ -44,6 +44,17 @@ QTableWidgetItem* planItem(const QString& text) {
     return item;
 }
 
+// A table stretches what is in its cells.
+QWidget* inTheMiddle(QWidget* control) {
+    auto* cell = new QWidget;
+    auto* column = new QVBoxLayout(cell);
+    column->setContentsMargins(2, 2, 6, 2);
+    column->addStretch(1);
+    column->addWidget(control);
+    column->addStretch(1);
+    return cell;
+}
+
 QString sheetOf(const PrintPlan& plan, std::size_t print) {
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
         for (const Gang::Place& place : plan.sheets[i].gang.places) {
@@ -118,9 +129,9 @@ void PlanPrintsPanel::fillRow(int row) {
         takeOut->setAutoDefault(false);
         connect(takeOut, &QPushButton::clicked, this,
                 [this, ahead = *print.ahead] { emit takenOut(ahead); });
-        m_list->setCellWidget(row, PlanWish, takeOut);
+        m_list->setCellWidget(row, PlanWish, inTheMiddle(takeOut));
     } else {
-        m_list->setCellWidget(row, PlanWish, makeWish(print));
+        m_list->setCellWidget(row, PlanWish, inTheMiddle(makeWish(print)));
     }
 }
 
@@ -201,7 +212,8 @@ void PlanPrintsPanel::showPictures() {
 }
 
 QComboBox* PlanPrintsPanel::wishBox(int row) const {
-    return qobject_cast<QComboBox*>(m_list->cellWidget(row, PlanWish));
+    const QWidget* cell = m_list->cellWidget(row, PlanWish);
+    return cell ? cell->findChild<QComboBox*>() : nullptr;
 }
 
 }  // namespace matwright::app

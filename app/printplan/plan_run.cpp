@@ -32,7 +32,7 @@ PlanRun::~PlanRun() {
 }
 
 void PlanRun::start(PlanInput input) {
-    if (m_watcher.isRunning()) {
+    if (m_isRunning) {
         m_next = std::move(input);
         m_stop.request_stop();
         return;
@@ -41,6 +41,7 @@ void PlanRun::start(PlanInput input) {
 }
 
 void PlanRun::begin(PlanInput input) {
+    m_isRunning = true;
     m_stop = {};
     m_watcher.setFuture(QtConcurrent::run([input = std::move(input), stop = m_stop.get_token()] {
         return readyPlanOf(input, stop);
@@ -56,6 +57,7 @@ void PlanRun::finish() {
         begin(*std::exchange(m_next, std::nullopt));
         return;
     }
+    m_isRunning = false;
     const Result<ReadyPlan> result = m_watcher.result();
     if (result) {
         emit planned(*result);

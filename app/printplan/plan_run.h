@@ -30,7 +30,7 @@ class PlanRun final : public QObject {
     void start(PlanInput input);
     // Ends with the best plan so far.
     void stop();
-    bool isRunning() const { return m_watcher.isRunning() || m_next; }
+    bool isRunning() const { return m_isRunning; }
 
   signals:
     void planned(const matwright::app::ReadyPlan& ready);
@@ -40,6 +40,7 @@ class PlanRun final : public QObject {
     void begin(PlanInput input);
     void finish();
 
+    bool m_isRunning = false;  // until its end was told
     std::optional<PlanInput> m_next;
     std::stop_source m_stop;
     QFutureWatcher<Result<ReadyPlan>> m_watcher;

@@ -8,6 +8,7 @@ namespace matwright::app {
 
 PlanWork::PlanWork(QObject* parent) : QObject(parent) {
     connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
+        m_isRunning = false;
         WorkOutcome outcome = m_watcher.result();
         outcome.wasCancelled = m_stop.stop_requested();
         emit finished(outcome);
@@ -20,6 +21,7 @@ PlanWork::~PlanWork() {
 }
 
 void PlanWork::start(Work work) {
+    m_isRunning = true;
     m_stop = {};
     // The signal is queued to the window's thread, and dropped where this is gone.
     const Progress progress = [this](int done, int total) {

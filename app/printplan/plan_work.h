@@ -32,13 +32,14 @@ class PlanWork final : public QObject {
     // Precondition: nothing is running. The work runs on another thread.
     void start(Work work);
     void cancel() { m_stop.request_stop(); }
-    bool isRunning() const { return m_watcher.isRunning(); }
+    bool isRunning() const { return m_isRunning; }
 
   signals:
     void progressed(int done, int total);
     void finished(const matwright::app::WorkOutcome& outcome);
 
   private:
+    bool m_isRunning = false;  // until its end was told
     std::stop_source m_stop;
     QFutureWatcher<WorkOutcome> m_watcher;
 };

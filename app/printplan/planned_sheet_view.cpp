@@ -29,6 +29,21 @@ void paintBadge(QPainter& painter, QPointF centre, const QString& text, const QC
     painter.drawText(place, Qt::AlignCenter, text);
 }
 
+// Near the line's beginning, clear of the badges that are there as far as that can be.
+QPointF freePlaceOn(const QLineF& line, const std::vector<QPointF>& badges) {
+    const double length = std::max(1.0, line.length());
+    const double first = std::min(badgeSide * 0.75, length / 2);
+    for (double along = first; along < length; along += badgeSide / 3) {
+        const QPointF place = line.pointAt(along / length);
+        if (std::ranges::all_of(badges, [place](QPointF other) {
+                return QLineF(place, other).length() >= badgeSide;
+            })) {
+            return place;
+        }
+    }
+    return line.pointAt(first / length);
+}
+
 }  // namespace
 
 PlannedSheetView::PlannedSheetView(PlannedSheet sheet, SheetSteps steps, Picture picture,
@@ -75,10 +90,7 @@ void PlannedSheetView::paintEvent(QPaintEvent*) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(paperEdge, 1));
     painter.drawRect(sheetRect());
-    int number = 0;
-    for (const CutStep& step : m_steps.steps) {
-        paintCut(painter, step, ++number);
-    }
+    paintCuts(painter);
 }
 
 void PlannedSheetView::paintPrint(QPainter& painter, const Gang::Place& place, std::size_t index) {
@@ -111,23 +123,32 @@ void PlannedSheetView::paintPrint(QPainter& painter, const Gang::Place& place, s
                false);
 }
 
-// From edge to edge of the part in hand, its number where the blade comes in.
-void PlannedSheetView::paintCut(QPainter& painter, const CutStep& step, int number) const {
+// From edge to edge of the part in hand.
+QLineF PlannedSheetView::lineOf(const CutStep& step) const {
     const Rect& part = m_sheet.cuts.parts[static_cast<std::size_t>(step.part)].area;
     const bool upright = step.direction == CutDirection::Upright;
     const Length at = step.setting + (upright ? part.left() : part.top());
     const QRectF area = onView(part);
     const QRectF to = onView(
         {{part.left(), upright ? at : part.right()}, {part.top(), upright ? part.bottom() : at}});
-    const QLineF line = upright ? QLineF(to.right(), area.top(), to.right(), area.bottom())
-                                : QLineF(area.left(), to.bottom(), area.right(), to.bottom());
-    painter.setPen(QPen(Qt::white, 3));
-    painter.drawLine(line);
-    painter.setPen(QPen(bladeColour, 1.6, Qt::DashLine));
-    painter.drawLine(line);
-    const double inside = std::min(badgeSide * 0.75, line.length() / 2);
-    paintBadge(painter, line.pointAt(inside / std::max(1.0, line.length())),
-               QString::number(number), bladeColour, true);
+    return upright ? QLineF(to.right(), area.top(), to.right(), area.bottom())
+                   : QLineF(area.left(), to.bottom(), area.right(), to.bottom());
+}
+
+void PlannedSheetView::paintCuts(QPainter& painter) const {
+    std::vector<QPointF> badges;
+    for (const CutStep& step : m_steps.steps) {
+        const QLineF line = lineOf(step);
+        painter.setPen(QPen(Qt::white, 3));
+        painter.drawLine(line);
+        painter.setPen(QPen(bladeColour, 1.6, Qt::DashLine));
+        painter.drawLine(line);
+        badges.push_back(freePlaceOn(line, badges));
+    }
+    int number = 0;
+    for (const QPointF place : badges) {
+        paintBadge(painter, place, QString::number(++number), bladeColour, true);
+    }
 }
 
 }  // namespace matwright::app

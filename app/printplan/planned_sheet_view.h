@@ -31,7 +31,8 @@ class PlannedSheetView final : public QWidget {
   private:
     QRectF onView(const Rect& area) const;
     void paintPrint(QPainter& painter, const Gang::Place& place, std::size_t index);
-    void paintCut(QPainter& painter, const CutStep& step, int number) const;
+    QLineF lineOf(const CutStep& step) const;
+    void paintCuts(QPainter& painter) const;
 
     const PlannedSheet m_sheet;
     const SheetSteps m_steps;

@@ -130,6 +130,7 @@ QWidget* PrintersWindow::makeSide() {
 }
 
 void PrintersWindow::addPrinterFields() {
+    m_name->setAccessibleName(tr("Name of the printer"));
     m_printer->addRow(tr("&Name"), m_name);
     m_kind->addItems({tr("Stands at home"), tr("A print shop")});
     m_printer->addRow(tr("&Kind"), m_kind);

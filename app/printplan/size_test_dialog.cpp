@@ -31,6 +31,7 @@ constexpr QSize testPicturePlace(280, 380);
 void addStepButton(QHBoxLayout* row, QPushButton* button) {
     button->setMinimumHeight(controlHeight + 2);
     button->setAutoDefault(false);
+    button->setMinimumWidth(button->sizeHint().width() + 20);
     row->addWidget(button);
 }
 
