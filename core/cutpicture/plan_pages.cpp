@@ -86,14 +86,12 @@ class Flow {
     std::vector<std::vector<DrawingItem>> m_pages;
 };
 
-// A step or a note beside the steps: a picture (or none) and its sentence.
+// A step's sentence beside its picture.
 struct StepCell {
-    std::string number;
+    std::size_t step = 0;
     std::vector<std::string> lines;
-    std::optional<std::size_t> step;
-    Length height(bool isCaption) const {
-        const Length words = pitchOf(wordsHeight) * std::ssize(lines);
-        return isCaption ? words : std::max(words, step ? stepBox.height : Length());
+    Length height() const {
+        return std::max(stepBox.height, pitchOf(wordsHeight) * std::ssize(lines));
     }
 };
 
@@ -191,8 +189,7 @@ class SheetOnPages {
         std::vector<StepCell> all;
         for (std::size_t i = 0; i < m_sheet.steps.steps.size(); ++i) {
             const std::string sentence = fmt::format("{}. {}", i + 1, stepSentence(m_sheet, i));
-            all.push_back(
-                {fmt::to_string(i + 1), brokenLines(sentence, wordsRoom(), wordsHeight), i});
+            all.push_back({i, brokenLines(sentence, wordsRoom(), wordsHeight)});
         }
         return all;
     }
@@ -205,7 +202,7 @@ class SheetOnPages {
             const std::size_t end = std::min(first + columns, all.size());
             Length height;
             for (std::size_t i = first; i < end; ++i) {
-                height = std::max(height, all[i].height(false));
+                height = std::max(height, all[i].height());
             }
             need(height);
             for (std::size_t i = first; i < end; ++i) {
@@ -217,7 +214,7 @@ class SheetOnPages {
 
     void addCell(const StepCell& cell, std::int64_t column) {
         const Point at{m_flow.left() + (columnWidth() + gap) * column, m_flow.top()};
-        m_flow.add(stepItems(m_sheet, *cell.step, Rect::at(at, stepBox)));
+        m_flow.add(stepItems(m_sheet, cell.step, Rect::at(at, stepBox)));
         Length baseline = at.y + wordsHeight;
         for (const std::string& line : cell.lines) {
             m_flow.add(textAt({at.x + stepBox.width + Length::points(6), baseline}, line,
