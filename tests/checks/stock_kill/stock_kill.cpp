@@ -38,7 +38,7 @@ int main(int argc, char** argv) {
     const int kills = argc > 1 ? std::atoi(argv[1]) : 40;
     const std::uint64_t seed = argc > 2 ? std::strtoull(argv[2], nullptr, 10) : 7;
     bool good = true;
-    for (const auto& subject : {papersSubject()}) {
+    for (const auto& subject : {papersSubject(), printsSubject()}) {
         good = runOn(*subject, kills, seed) && good;
     }
     return good ? EXIT_SUCCESS : EXIT_FAILURE;

@@ -54,6 +54,7 @@ class StockSubject {
 };
 
 std::unique_ptr<StockSubject> papersSubject();
+std::unique_ptr<StockSubject> printsSubject();
 
 struct KillTally {
     int kills = 0;
