@@ -125,6 +125,7 @@ void PrintPlanWindow::makeButtons(QHBoxLayout* row) {
         row->addWidget(button);
     }
     m_print->setMinimumWidth(96);
+    m_print->setDefault(true);
     m_openFolder->hide();
     m_undo->hide();
     m_savePictures->setToolTip(tr("One JPEG a sheet, exactly its paper"));

@@ -36,9 +36,9 @@ class RulerDrawing {
         m_items.emplace_back(PathItem{
             {linePath(vertexAt(from), vertexAt(to))}, Stroke{width, testInk, {}}, std::nullopt});
     }
-    void text(Point place, const std::string& words, Length height, bool bold) {
-        m_items.emplace_back(
-            TextItem{vertexAt(place), height, words, TextAnchor::Middle, {}, bold, testInk});
+    void text(Point place, const std::string& words, Length height, bool bold,
+              TextAnchor anchor = TextAnchor::Middle) {
+        m_items.emplace_back(TextItem{vertexAt(place), height, words, anchor, {}, bold, testInk});
     }
     bool isFree(Length along) const {
         return m_ruler.free.length().isPositive() && m_ruler.free.contains(along);
@@ -48,14 +48,22 @@ class RulerDrawing {
             line(at(along, {}), at(along, beside), thin);
         }
     }
+    // Beside a ruler that goes down numbers begin, or end, where long ticks end.
     void number(Length along, Length beside, std::int64_t value) {
         if (isFree(along) || along == m_ruler.length) {
             return;
         }
-        const Point place = at(along, beside);
+        const bool left = beside.isNegative();
+        const TextAnchor anchor = !m_ruler.down ? TextAnchor::Middle
+                                  : left        ? TextAnchor::End
+                                                : TextAnchor::Start;
+        constexpr Length nearer = Length::hundredthMillimetres(80);
+        const Point place = at(along, !m_ruler.down ? beside
+                                      : left        ? beside + nearer
+                                                    : beside - nearer);
         // Text stands on its baseline; this puts its middle where it is wanted.
         text({place.x, place.y + numberHeight.scaledRounded(3, 8)}, fmt::format("{}", value),
-             numberHeight, false);
+             numberHeight, false, anchor);
     }
     // Long ticks stay well below the marks.
     void inches() {

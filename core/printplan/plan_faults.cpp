@@ -32,7 +32,7 @@ class Looking {
         m_faults.push_back(fmt::format(format, std::forward<Parts>(parts)...));
     }
 
-    void sheet(const PlannedSheet& sheet, std::size_t index) {
+    void sheet(const PrintSheet& sheet, std::size_t index) {
         const Printer* printer = find(m_input.printers, sheet.printer);
         const PrinterPaper* paper = printer != nullptr ? find(*printer, sheet.paper) : nullptr;
         if (paper == nullptr || paper->size != sheet.size || sheet.gang.sheet != sheet.size) {
@@ -52,7 +52,7 @@ class Looking {
         }
     }
 
-    void place(const Gang::Place& place, const PlannedSheet& sheet, const PrinterPaper& paper,
+    void place(const Gang::Place& place, const PrintSheet& sheet, const PrinterPaper& paper,
                std::size_t index) {
         if (place.print >= m_plan.prints.size()) {
             fault("Sheet {} has a print that is not there.", index + 1);

@@ -11,7 +11,7 @@ std::string roomText(const RoomFor& room) {
                            : fmt::format("room for {} more {}", room.count, size);
 }
 
-SheetSteps stepsOf(const PlannedSheet& sheet, Scale scale) {
+SheetSteps stepsOf(const PrintSheet& sheet, Scale scale) {
     CutPlan one;
     one.sheets.push_back(sheet.cuts);
     return stepsOf(one, scale).front();

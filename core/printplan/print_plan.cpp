@@ -126,10 +126,10 @@ class Planning {
                                   "this time. Take it out again, or offer it to another plan."});
     }
 
-    PlannedSheet finished(const DraftSheet& draft, const std::vector<Size>& sizes) const {
+    PrintSheet finished(const DraftSheet& draft, const std::vector<Size>& sizes) const {
         const PaperKind& kind = m_kinds[draft.kind];
-        PlannedSheet sheet{kind.printer,          kind.paper, kind.sheet.size, draft.cuts,
-                           {kind.sheet.size, {}}, {}};
+        PrintSheet sheet{kind.printer,          kind.paper, kind.sheet.size, draft.cuts,
+                         {kind.sheet.size, {}}, {}};
         for (const CutPart& part : draft.cuts.parts) {
             if (part.use == CutPart::Use::Piece) {
                 sheet.gang.places.push_back(
@@ -177,7 +177,7 @@ Result<PrintPlan> planPrints(const PlanInput& input, const PrintPlanLimits& limi
 CutPlan cutPlanOf(const PrintPlan& plan) {
     CutPlan cuts;
     cuts.uncut.assign(plan.prints.size(), 0);
-    for (const PlannedSheet& sheet : plan.sheets) {
+    for (const PrintSheet& sheet : plan.sheets) {
         cuts.sheets.push_back(sheet.cuts);
     }
     for (const LeftOutPrint& left : plan.leftOut) {

@@ -54,7 +54,7 @@ struct RoomFor {
     friend bool operator==(const RoomFor&, const RoomFor&) = default;
 };
 
-struct PlannedSheet {
+struct PrintSheet {
     PrinterId printer;
     PrinterPaperId paper;
     Size size;       // of the paper, as it is drawn
@@ -63,13 +63,13 @@ struct PlannedSheet {
     // Largest first: sizes the person uses, then the catalogue's. Each by itself; checked by
     // packing the whole sheet. At most mostRoomsFor.
     std::vector<RoomFor> room;
-    friend bool operator==(const PlannedSheet&, const PlannedSheet&) = default;
+    friend bool operator==(const PrintSheet&, const PrintSheet&) = default;
 };
 inline constexpr std::size_t mostRoomsFor = 6;
 
 struct PrintPlan {
     std::vector<PlannedPrint> prints;  // to be printed; each on one sheet, or left out
-    std::vector<PlannedSheet> sheets;
+    std::vector<PrintSheet> sheets;
     std::vector<TakenPrint> taken;
     std::vector<AlikePrint> alike;
     std::vector<LeftOutPrint> leftOut;
@@ -107,6 +107,6 @@ std::vector<std::string> faultsOf(const PrintPlan& plan, const PlanInput& input)
 // "room for one more 3 × 4 in", "room for 2 more 2 × 2 in"
 std::string roomText(const RoomFor& room);
 // How the sheet is cut, in the order it is done; see core/sheets/cut_steps.h.
-SheetSteps stepsOf(const PlannedSheet& sheet, Scale scale);
+SheetSteps stepsOf(const PrintSheet& sheet, Scale scale);
 
 }  // namespace matwright

@@ -10,7 +10,7 @@ PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const s
     PrintingDone done;
     done.when = when;
     done.once = once;
-    for (const PlannedSheet& sheet : plan.sheets) {
+    for (const PrintSheet& sheet : plan.sheets) {
         ++done.papersUsed[sheet.paper];
         for (const Gang::Place& place : sheet.gang.places) {
             const PlannedPrint& print = plan.prints[place.print];

@@ -26,7 +26,7 @@ std::string stemFor(const std::string& printer) {
     return stem;
 }
 
-Result<PicturePage> sheetPage(const PrintPlan& plan, const PlannedSheet& sheet,
+Result<PicturePage> sheetPage(const PrintPlan& plan, const PrintSheet& sheet,
                               const std::vector<Printer>& printers, const PrintOptions& options,
                               const std::stop_token& stop) {
     const Result<Raster> raster = renderSheet(plan, sheet, printers, options, stop);

@@ -18,7 +18,7 @@ namespace matwright {
 // marks (where options.cutMarks) on bare paper outside of all prints. A white border inside a print
 // is corrected by the middle of both factors, so it may be off by half their difference. Errors as
 // renderGang().
-Result<Raster> renderSheet(const PrintPlan& plan, const PlannedSheet& sheet,
+Result<Raster> renderSheet(const PrintPlan& plan, const PrintSheet& sheet,
                            const std::vector<Printer>& printers, const PrintOptions& options,
                            const std::stop_token& stop = {});
 

@@ -48,7 +48,7 @@ struct SentSheet {
 
 class Sending {
   public:
-    Sending(const PrintPlan& plan, const PlannedSheet& sheet,
+    Sending(const PrintPlan& plan, const PrintSheet& sheet,
             const std::optional<Correction>& correction, int ppi)
         : m_plan(plan), m_sheet(sheet), m_correction(correction), m_ppi(ppi) {}
 
@@ -103,13 +103,13 @@ class Sending {
     }
 
     const PrintPlan& m_plan;
-    const PlannedSheet& m_sheet;
+    const PrintSheet& m_sheet;
     const std::optional<Correction>& m_correction;
     int m_ppi;
     SentSheet m_sent;
 };
 
-std::optional<Correction> correctionFor(const PlannedSheet& sheet,
+std::optional<Correction> correctionFor(const PrintSheet& sheet,
                                         const std::vector<Printer>& printers) {
     const Printer* printer = find(printers, sheet.printer);
     const PrinterPaper* paper = printer != nullptr ? find(*printer, sheet.paper) : nullptr;
@@ -118,7 +118,7 @@ std::optional<Correction> correctionFor(const PlannedSheet& sheet,
 
 }  // namespace
 
-Result<Raster> renderSheet(const PrintPlan& plan, const PlannedSheet& sheet,
+Result<Raster> renderSheet(const PrintPlan& plan, const PrintSheet& sheet,
                            const std::vector<Printer>& printers, const PrintOptions& options,
                            const std::stop_token& stop) {
     const std::optional<Correction> correction = correctionFor(sheet, printers);

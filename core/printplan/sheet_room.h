@@ -9,7 +9,7 @@ namespace matwright {
 // the catalogue's from the largest.
 std::vector<Size> sizesToLookFor(const PlanInput& input, const std::vector<PlannedPrint>& prints);
 
-// See PlannedSheet::room.
+// See PrintSheet::room.
 std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPrint>& prints,
                             const std::vector<PaperKind>& kinds, const std::vector<Size>& sizes,
                             std::uint64_t steps);
