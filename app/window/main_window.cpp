@@ -36,6 +36,7 @@
 #include "app/window/next_step_line.h"
 #include "app/window/photo_actions.h"
 #include "app/window/photo_place.h"
+#include "app/window/plan_place.h"
 #include "app/window/prints_place.h"
 #include "app/window/setting_actions.h"
 #include "app/window/status_line.h"
@@ -170,10 +171,12 @@ void MainWindow::makeActions() {
     connect(m_fileActions->makeTemplate, &QAction::triggered, this, &MainWindow::showTemplate);
     m_photos = new PhotoPlace(m_workplace, m_work.document, m_partsFolder, this);
     m_photoActions = new PhotoActions(m_workplace, *m_photos, this);
-    m_prints = new PrintsPlace(
-        m_workplace, m_photos->access(), *m_canvas, m_partsFolder,
-        [this] { return QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName()); },
-        this);
+    const auto suggestedName = [this] {
+        return QDir(m_files->folderToStartIn()).filePath(m_work.document.shownName());
+    };
+    m_prints = new PrintsPlace(m_workplace, m_photos->access(), *m_canvas, m_partsFolder,
+                               suggestedName, this);
+    m_plans = new PlanPlace(m_workplace, m_photos->access(), m_partsFolder, suggestedName, this);
     m_canvas->showPhotos(m_photos->access(), [this](PieceId slot) {
         const std::string jpeg = m_work.document.keptPictures().find(m_work.session.making(), slot);
         return QImage::fromData(QByteArray::fromStdString(jpeg), "JPG");
@@ -204,6 +207,7 @@ void MainWindow::makeMenus() {
     QMenu* photo = menuBar()->addMenu(tr("&Photo"));
     m_prints->addTo(*photo);
     m_photoActions->addTo(*photo);
+    m_plans->addTo(*menuBar()->addMenu(tr("Pla&n")));
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     (new HelpActions(*menuBar(), *this))->addTo(*help);
     for (QMenu* menu : {edit, panels, draw, arrange, photo}) {

@@ -19,6 +19,7 @@ class FileFlow;
 class LibraryPlace;
 class PhotoActions;
 class PhotoPlace;
+class PlanPlace;
 class PrintsPlace;
 class EditActions;
 class ArrangeActions;
@@ -92,6 +93,7 @@ class MainWindow final : public QMainWindow {
     LibraryPlace* m_library = nullptr;
     PhotoPlace* m_photos = nullptr;
     PrintsPlace* m_prints = nullptr;
+    PlanPlace* m_plans = nullptr;
     QDockWidget* m_trayDock = nullptr;
     QDockWidget* m_photoDock = nullptr;
     QDockWidget* m_pieceDock = nullptr;

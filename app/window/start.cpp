@@ -12,11 +12,13 @@
 #include <span>
 #include <string_view>
 
+#include "app/cutting/cutting_part.h"
 #include "app/files/open_work.h"
 #include "app/library/library_part.h"
 #include "app/parts/parts.h"
 #include "app/photos/photos_part.h"
 #include "app/printing/template_part.h"
+#include "app/printplan/print_plan_part.h"
 #include "app/prints/prints_part.h"
 #include "app/settings/theme.h"
 #include "app/window/dialog_questions.h"
@@ -76,7 +78,9 @@ int checkParts() {
     for (const auto& fault : {faultOf<TemplatePart>(folder, QStringLiteral("template")),
                               faultOf<LibraryPart>(folder, QStringLiteral("library")),
                               faultOf<PhotosPart>(folder, QStringLiteral("photos")),
-                              faultOf<PrintsPart>(folder, QStringLiteral("prints"))}) {
+                              faultOf<PrintsPart>(folder, QStringLiteral("prints")),
+                              faultOf<CuttingPart>(folder, QStringLiteral("cutting")),
+                              faultOf<PrintPlanPart>(folder, QStringLiteral("print-plan"))}) {
         if (fault) {
             std::puts(fault->text().c_str());
             return 1;

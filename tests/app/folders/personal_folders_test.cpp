@@ -21,6 +21,7 @@ TEST(PersonalFolders, AreBelowTheHomeFolderWhereNothingElseIsSet) {
     const Environment home = with({{"HOME", "/home/ann"}});
     EXPECT_EQ(personalLibraryFolder(home), "/home/ann/.local/share/matwright/library");
     EXPECT_EQ(personalCacheFolder(home), "/home/ann/.cache/matwright");
+    EXPECT_EQ(personalDataFolder(home), "/home/ann/.local/share/matwright");
 }
 
 TEST(PersonalFolders, FollowTheVariables) {

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#include <QDialog>
+#include <QObject>
+
+#include "app/cutting/cutting_part.h"
+
+namespace matwright::app {
+
+// The root of the part "cutting".
+class CuttingPlugin final : public QObject, public CuttingPart {
+    Q_OBJECT
+    Q_PLUGIN_METADATA(IID "org.matwright.CuttingPart" FILE "part.json")
+    Q_INTERFACES(matwright::app::CuttingPart)
+
+  public:
+    QDialog* makeCuttingWindow(Session& /*session*/, const QString& /*suggestedName*/,
+                               SettingsStore& /*settings*/, QWidget* parent) override {
+        return new QDialog(parent);
+    }
+    QDialog* makePapersWindow(SettingsStore& /*settings*/, QWidget* parent) override {
+        return new QDialog(parent);
+    }
+};
+
+}  // namespace matwright::app
+
+#include "cutting_plugin.moc"

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <filesystem>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/database/store.h"
+#include "core/error/error.h"
+#include "core/printers/prints_on_hand.h"
+
+namespace matwright {
+
+// "printing.sqlite", in the person's data folder.
+inline constexpr const char* printingStoreName = "printing.sqlite";
+
+// The person's printers and prints on hand, kept in one file (see core/database/store.h). Every
+// act is one transaction: after a crash it was done whole or not at all. Several programs may use
+// the file at once. For one thread at a time.
+//
+// Errors of all: what storeError() says; OutOfRange or BadText from findFault(); NotFound for what
+// is not there (any more); BadEdit where it was changed meanwhile. Nothing is changed then.
+class PrintingStore {
+  public:
+    // A store that is new is given startingPrinters(unit).
+    static Result<PrintingStore> open(const std::filesystem::path& file, Unit unit = Unit::Inch);
+
+    // In the order they were added.
+    Result<std::vector<Printer>> printers();
+    // Gives ids to the printer and its papers.
+    Result<Printer> add(const Printer& printer);
+    // `before` is the printer as it was read: where it is not so any more, BadEdit. Papers of
+    // `after` with id 0 are new, papers of `before` that are missing go. The answer has all ids.
+    Result<Printer> change(const Printer& before, const Printer& after);
+    Result<void> remove(PrinterId printer);
+    // What a test sheet has measured. Nothing: as if never measured.
+    Result<void> keep(PrinterPaperId paper, bool borderless,
+                      const std::optional<Correction>& correction);
+
+    // In the order they were made; of one state, or all.
+    Result<std::vector<PrintOnHand>> prints();
+    Result<std::vector<PrintOnHand>> prints(PrintState state);
+    // Every photo of which a print was made that was not wasted: for "not yet printed".
+    Result<std::set<ContentKey>> printedPhotos();
+
+    // False where `done.once` was recorded before: nothing is changed then. An act is whole: where
+    // a print to be taken is not on hand, or the same one is taken by others meanwhile, NotFound.
+    Result<bool> record(const PrintingDone& done);
+    // Of prints made elsewhere.
+    Result<PrintOnHandId> addOnHand(const MadePrint& print, const std::string& when);
+    Result<void> take(PrintOnHandId print, const std::string& page, const std::string& when);
+    // Used or wasted by mistake: on hand again.
+    Result<void> putBack(PrintOnHandId print, const std::string& when);
+    Result<void> waste(PrintOnHandId print, const std::string& when);
+
+    // What undo() would take back, latest first, at most `most`.
+    Result<std::vector<PrintingChange>> changes(std::size_t most = keptChanges);
+    // Takes back the latest change of prints (papers at hand with it), also one of another day or
+    // program. NotFound where there is none.
+    Result<PrintingChange> undo();
+
+    // What is wrong with the whole file by its own rules, or nothing: for checks. Every print has
+    // one state and a look that can be read, a used one its page, every printer is sound, every
+    // change that can be undone names prints that are there.
+    std::vector<std::string> faults();
+
+  private:
+    explicit PrintingStore(SqliteDatabase database) : m_database(std::move(database)) {}
+    SqliteDatabase m_database;
+};
+
+}  // namespace matwright

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "core/printers/printing_store.h"
+#include "core/printplan/print_plan.h"
+
+namespace matwright {
+
+// What has changed when all sheets of a plan have been printed: the pages' prints are made and
+// used, those ahead are on hand, prints taken from on hand are used, papers come off what is at
+// hand. `once` as in PrintingDone.
+PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
+                          const std::string& once = "");
+
+// The same, kept in one transaction. False where `once` was recorded before.
+Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
+                           const std::string& when, const std::string& once = "");
+
+}  // namespace matwright

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "core/sheets/cut_planner.h"
+
+namespace matwright {
+
+// The least side of a leftover worth keeping: the smallest catalogue print.
+inline constexpr Length usefulPrintSide = Length::inches(2);
+
+// All these prints on one sheet, by a cutting plan: pieces are indexes of `prints`. Nothing where
+// none was found within `steps`.
+std::optional<SheetPlan> packed(const CutSheet& sheet, const std::vector<Size>& prints,
+                                std::uint64_t steps);
+
+}  // namespace matwright

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "core/printers/prints_on_hand.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "core/printers/printing_store.h"
+#include "tests/core/printers/made_looks.h"
+#include "tests/support/temporary_folder.h"
+
+namespace matwright {
+
+namespace {
+
+constexpr const char* day = "2026-07-14";
+
+class PrintsOnHandTest : public testing::Test {
+  protected:
+    PrintsOnHandTest() : m_store(*PrintingStore::open(m_folder.path() / printingStoreName)) {}
+
+    PrintOnHandId add(int number) {
+        const auto added = m_store.addOnHand(test::madePrint(number), day);
+        EXPECT_TRUE(added);
+        return added.value_or(PrintOnHandId{});
+    }
+    PrinterPaper firstPaper() { return m_store.printers()->front().papers.front(); }
+    void setAtHand(std::optional<int> count) {
+        const Printer before = m_store.printers()->front();
+        Printer after = before;
+        after.papers.front().atHand = count;
+        ASSERT_TRUE(m_store.change(before, after));
+    }
+    void TearDown() override { EXPECT_EQ(m_store.faults(), std::vector<std::string>{}); }
+
+    test::TemporaryFolder m_folder;
+    PrintingStore m_store;
+};
+
+TEST_F(PrintsOnHandTest, AreTakenPutBackAndWasted) {
+    const PrintOnHandId print = add(1);
+    EXPECT_EQ(m_store.prints(PrintState::OnHand)->size(), 1U);
+    ASSERT_TRUE(m_store.take(print, "Harbour", day));
+    const PrintOnHand used = m_store.prints(PrintState::Used)->front();
+    EXPECT_EQ(used.page, "Harbour");
+    EXPECT_EQ(used.look, test::madeLook(1));
+    EXPECT_EQ(used.photoName, "photo 1.jpg");
+    const auto again = m_store.take(print, "Other", day);
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().code, ErrorCode::NotFound);
+    EXPECT_NE(again.error().sentence.find("Harbour"), std::string::npos);
+    ASSERT_TRUE(m_store.putBack(print, day));
+    ASSERT_TRUE(m_store.waste(print, day));
+    EXPECT_TRUE(m_store.prints(PrintState::OnHand)->empty());
+    ASSERT_TRUE(m_store.putBack(print, day));
+    EXPECT_FALSE(m_store.putBack(print, day));
+}
+
+TEST_F(PrintsOnHandTest, TellWhichPhotosWerePrinted) {
+    add(1);
+    const PrintOnHandId wasted = add(2);
+    ASSERT_TRUE(m_store.waste(wasted, day));
+    EXPECT_EQ(*m_store.printedPhotos(), (std::set{test::madeLook(1).photo}));
+}
+
+TEST_F(PrintsOnHandTest, OfOneActOfPrintingAreThereTogether) {
+    setAtHand(10);
+    const PrintOnHandId old = add(1);
+    PrintingDone done{{test::madePrint(2, "Harbour"), test::madePrint(3)},
+                      {{old, "Harbour"}},
+                      {{firstPaper().id, 2}},
+                      day,
+                      "act 1"};
+    EXPECT_TRUE(*m_store.record(done));
+    EXPECT_EQ(m_store.prints(PrintState::Used)->size(), 2U);
+    EXPECT_EQ(m_store.prints(PrintState::OnHand)->front().look, test::madeLook(3));
+    EXPECT_EQ(firstPaper().atHand, 8);
+    // Told again, nothing is counted twice.
+    EXPECT_FALSE(*m_store.record(done));
+    EXPECT_EQ(m_store.prints()->size(), 3U);
+    EXPECT_EQ(firstPaper().atHand, 8);
+    // Undone, the act may be told anew.
+    EXPECT_TRUE(m_store.undo());
+    EXPECT_EQ(m_store.prints()->size(), 1U);
+    EXPECT_EQ(firstPaper().atHand, 10);
+    EXPECT_TRUE(*m_store.record(done));
+}
+
+TEST_F(PrintsOnHandTest, AreNotChangedByAnActThatCannotBeWhole) {
+    const PrintOnHandId print = add(1);
+    ASSERT_TRUE(m_store.take(print, "Other", day));
+    const auto before = *m_store.prints();
+    EXPECT_FALSE(m_store.record({{test::madePrint(2)}, {{print, "Harbour"}}, {}, day, "once"}));
+    EXPECT_FALSE(m_store.record({{test::madePrint(2)}, {{{999}, "Harbour"}}, {}, day, ""}));
+    EXPECT_FALSE(m_store.record({{test::madePrint(2)}, {}, {}, "today", ""}));
+    MadePrint unsound = test::madePrint(2);
+    unsound.look.crop.zoom = 0;
+    EXPECT_FALSE(m_store.record({{unsound}, {}, {}, day, ""}));
+    EXPECT_EQ(*m_store.prints(), before);
+}
+
+TEST_F(PrintsOnHandTest, PapersNeverGoBelowNoneAndPlentyStaysPlenty) {
+    setAtHand(1);
+    ASSERT_TRUE(m_store.record({{test::madePrint(1)}, {}, {{firstPaper().id, 3}}, day, ""}));
+    EXPECT_EQ(firstPaper().atHand, 0);
+    ASSERT_TRUE(m_store.undo());
+    EXPECT_EQ(firstPaper().atHand, 1);
+    setAtHand(std::nullopt);
+    ASSERT_TRUE(m_store.record({{test::madePrint(1)}, {}, {{firstPaper().id, 3}}, day, ""}));
+    EXPECT_EQ(firstPaper().atHand, std::nullopt);
+}
+
+TEST_F(PrintsOnHandTest, ChangesAreTakenBackOneByOneAlsoByAnotherProgram) {
+    // States after each of 60 random acts, then undone one by one.
+    constexpr unsigned seed = 31;
+    std::mt19937_64 random(seed);
+    std::vector<std::vector<PrintOnHand>> states{*m_store.prints()};
+    for (int i = 0; i < 60; ++i) {
+        const auto all = *m_store.prints();
+        const PrintOnHandId any = all.empty() ? PrintOnHandId{} : all[random() % all.size()].id;
+        bool changed = false;
+        switch (random() % 5) {
+            case 0:
+                changed = m_store.take(any, "A page", day).has_value();
+                break;
+            case 1:
+                changed = m_store.putBack(any, day).has_value();
+                break;
+            case 2:
+                changed = m_store.waste(any, day).has_value();
+                break;
+            default:
+                changed =
+                    m_store.record({{test::madePrint(i), test::madePrint(i, "P")}, {}, {}, day, ""})
+                        .has_value();
+        }
+        if (changed) {
+            states.push_back(*m_store.prints());
+        }
+    }
+    PrintingStore other = *PrintingStore::open(m_folder.path() / printingStoreName);
+    EXPECT_EQ(other.changes()->size(), states.size() - 1);
+    while (states.size() > 1) {
+        states.pop_back();
+        ASSERT_TRUE(other.undo());
+        ASSERT_EQ(*other.prints(), states.back()) << "seed " << seed;
+    }
+    EXPECT_EQ(other.undo().error().code, ErrorCode::NotFound);
+}
+
+TEST_F(PrintsOnHandTest, OnlyTheLatestChangesAreKept) {
+    const PrintOnHandId print = add(1);
+    for (std::size_t i = 0; i < keptChanges; ++i) {
+        ASSERT_TRUE(m_store.waste(print, day));
+        ASSERT_TRUE(m_store.putBack(print, day));
+    }
+    EXPECT_EQ(m_store.changes()->size(), keptChanges);
+    EXPECT_EQ(m_store.changes(3)->size(), 3U);
+    EXPECT_EQ(m_store.changes()->front().what, "Put 1 print back");
+}
+
+}  // namespace
+
+}  // namespace matwright

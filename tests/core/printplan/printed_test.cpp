@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+#include "core/printplan/printed.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/core/printplan/made_plans.h"
+#include "tests/support/temporary_folder.h"
+
+namespace matwright {
+
+namespace {
+
+using test::inches;
+constexpr const char* day = "2026-07-14";
+
+class PrintedPlan : public testing::Test {
+  protected:
+    PrintedPlan() : m_store(*PrintingStore::open(m_folder.path() / printingStoreName)) {
+        m_input = test::inputOf({test::madePage("Harbour", {inches(3, 4)})}, *m_store.printers());
+        m_input.printers.resize(1);
+        const PlanPage more = test::madePage("Waiting", {inches(3, 4)}, 30);
+        m_print = printsOf(more.making, {}).front();
+        m_photo = more.making.work.photos.begin()->second;
+        m_waiting = more;
+        m_input.ahead = {{m_photo, m_print, "Waiting"}};
+    }
+    test::TemporaryFolder m_folder;
+    PrintingStore m_store;
+    PlanInput m_input;
+    PlanPage m_waiting;
+    Print m_print;
+    Photo m_photo;
+};
+
+TEST_F(PrintedPlan, PutsPrintsAheadOnHandAndTheOthersWhereTheyBelong) {
+    const PrintPlan plan = test::soundPlan(m_input);
+    ASSERT_TRUE(*recordPrinted(m_store, plan, m_input, day, "first"));
+    const auto onHand = *m_store.prints(PrintState::OnHand);
+    ASSERT_EQ(onHand.size(), 1U);
+    EXPECT_EQ(onHand[0].look, lookOf(m_print, m_photo));
+    const auto used = *m_store.prints(PrintState::Used);
+    ASSERT_EQ(used.size(), 1U);
+    EXPECT_EQ(used[0].page, "Harbour");
+    EXPECT_FALSE(*recordPrinted(m_store, plan, m_input, day, "first"));
+    EXPECT_EQ(m_store.changes()->size(), 1U);
+}
+
+TEST_F(PrintedPlan, AheadIsTakenByThePageThatWaitedForIt) {
+    ASSERT_TRUE(recordPrinted(m_store, test::soundPlan(m_input), m_input, day));
+    PlanInput next = test::inputOf({m_waiting}, *m_store.printers());
+    next.onHand = *m_store.prints(PrintState::OnHand);
+    const PrintPlan plan = test::soundPlan(next);
+    EXPECT_TRUE(plan.sheets.empty());
+    ASSERT_EQ(plan.taken.size(), 1U);
+    ASSERT_TRUE(*recordPrinted(m_store, plan, next, day));
+    EXPECT_TRUE(m_store.prints(PrintState::OnHand)->empty());
+    EXPECT_EQ(m_store.prints(PrintState::Used)->size(), 2U);
+    ASSERT_TRUE(m_store.undo());
+    EXPECT_EQ(m_store.prints(PrintState::OnHand)->size(), 1U);
+    EXPECT_TRUE(m_store.faults().empty());
+}
+
+}  // namespace
+
+}  // namespace matwright
