@@ -92,6 +92,6 @@ class PapersStore {
     SqliteDatabase m_database;
 };
 
-inline constexpr int keptPapersChanges = 500;
+inline constexpr int keptPapersChanges = 200;
 
 }  // namespace matwright

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/error/error.h"
+
+namespace matwright {
+
+// Comma-separated values as RFC 4180 has them, by libcsv.
+
+using CsvRow = std::vector<std::string>;
+
+struct NumberedRow {
+    std::size_t line = 0;  // the first of the file is 1; a quoted field may go over several
+    CsvRow fields;
+};
+
+// One record with its CR LF; fields with commas, quotes, line breaks or blanks at an end are
+// quoted.
+std::string csvLine(const CsvRow& row);
+
+// Every record; empty lines are left out, blanks belong to their field. LF alone ends a line too,
+// and a byte order mark is passed over. Error: Malformed with the line's number for a quote where
+// none may stand or one that is never closed; TooLarge where there is no memory for it.
+Result<std::vector<NumberedRow>> readCsv(std::string_view text);
+
+std::string_view withoutBlanks(std::string_view field);
+
+}  // namespace matwright
