@@ -38,16 +38,15 @@ bool askToPrintPlan(QWidget* parent, QPrinter& printer, int pages) {
 }  // namespace
 
 CuttingAsks CuttingAsks::ofTheSystem() {
-    CuttingAsks asks{
-        .open =
-            [](QWidget* parent, const QString& title, const QString& filter) {
-                return QFileDialog::getOpenFileName(parent, title, {}, filter);
-            },
-        .openSeveral =
-            [](QWidget* parent, const QString& title, const QString& filter) {
-                return QFileDialog::getOpenFileNames(parent, title, {}, filter);
-            },
-        .out = TemplateAsks::ofTheSystem()};
+    CuttingAsks asks{.open =
+                         [](QWidget* parent, const QString& title, const QString& filter) {
+                             return QFileDialog::getOpenFileName(parent, title, {}, filter);
+                         },
+                     .openSeveral =
+                         [](QWidget* parent, const QString& title, const QString& filter) {
+                             return QFileDialog::getOpenFileNames(parent, title, {}, filter);
+                         },
+                     .out = TemplateAsks::ofTheSystem()};
     asks.out.replace = askToReplaceFile;
     asks.out.print = askToPrintPlan;
     return asks;

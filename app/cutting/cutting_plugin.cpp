@@ -3,6 +3,7 @@
 #include <QObject>
 
 #include "app/cutting/cutting_part.h"
+#include "app/cutting/papers_window.h"
 
 namespace matwright::app {
 
@@ -17,8 +18,8 @@ class CuttingPlugin final : public QObject, public CuttingPart {
                                SettingsStore& /*settings*/, QWidget* parent) override {
         return new QDialog(parent);
     }
-    QDialog* makePapersWindow(SettingsStore& /*settings*/, QWidget* parent) override {
-        return new QDialog(parent);
+    QDialog* makePapersWindow(SettingsStore& settings, QWidget* parent) override {
+        return new PapersWindow(personalPapersFile(), settings, CuttingAsks::ofTheSystem(), parent);
     }
 };
 

@@ -27,9 +27,9 @@ QImage readSmall(const QString& path) {
         reader.setScaledSize(reader.size().scaled(keptSide, Qt::KeepAspectRatioByExpanding));
     }
     const QImage picture = reader.read();
-    return picture.isNull() ? picture
-                            : picture.scaled(keptSide, Qt::KeepAspectRatioByExpanding,
-                                             Qt::SmoothTransformation);
+    return picture.isNull()
+               ? picture
+               : picture.scaled(keptSide, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
 }
 
 }  // namespace

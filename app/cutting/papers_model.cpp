@@ -75,7 +75,7 @@ QVariant PapersModel::headerData(int section, Qt::Orientation orientation, int r
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
         return {};
     }
-    const QString titles[] = {tr("Paper"), tr("Size"),          tr("Sheets"),   tr("Kind"),
+    const QString titles[] = {tr("Paper"),   tr("Size"),      tr("Sheets"),   tr("Kind"),
                               tr("Pattern"), tr("Good side"), tr("Thickness")};
     return titles[section];
 }
