@@ -38,6 +38,9 @@ struct PlannedSheet {
 // are neighbours: "A–C". Empty where no piece is in the part.
 std::vector<std::string> partLetters(const SheetPlan& plan);
 
+// By the plan's piece; "piece 2" where it has no name.
+std::string pieceName(const PlannedSheet& sheet, int piece);
+
 // "A  mat under Beach, 4 1/4 × 6 1/4 in", by letter.
 std::vector<std::string> pieceLines(const PlannedSheet& sheet);
 

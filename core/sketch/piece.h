@@ -54,6 +54,7 @@ struct Mat {
     Length border;                       // positive
     std::optional<Length> bottomBorder;  // positive; where it differs from `border`
     std::string paper;                   // what it is cut from, in the user's words; may be empty
+    bool gutted = false;                 // the hidden middle may be cut out and used
     friend bool operator==(const Mat&, const Mat&) = default;
 };
 inline constexpr std::size_t maxMats = 2;

@@ -71,6 +71,9 @@ void appendMat(Node parent, const Mat& mat) {
     if (mat.bottomBorder) {
         set(element, words::bottom, *mat.bottomBorder);
     }
+    if (mat.gutted) {
+        set(element, words::gut, words::yes);
+    }
     appendText(element, words::paper, mat.paper);
 }
 

@@ -48,7 +48,7 @@ Shape readShape(ModelElement& element) {
 
 Mat readMat(ModelElement& element) {
     return {element.length(words::border), element.optionalLength(words::bottom),
-            element.childText(words::paper)};
+            element.childText(words::paper), element.optionalFlag(words::gut)};
 }
 
 }  // namespace

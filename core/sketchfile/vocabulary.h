@@ -43,6 +43,7 @@ inline constexpr const char* corners = "corners";
 inline constexpr const char* print = "print";
 inline constexpr const char* mat = "mat";
 inline constexpr const char* border = "border";
+inline constexpr const char* gut = "gut";
 
 inline constexpr const char* yes = "yes";
 inline constexpr const char* no = "no";

@@ -85,6 +85,7 @@ Piece randomPiece(Random& random) {
                 mat.bottomBorder = between(random, Length::inches(0, 1, 16), Length::inches(2));
             }
             mat.paper = randomText(random, false);
+            mat.gutted = mat.border.ticks() % 2 == 0;
             piece.mats.push_back(mat);
         }
     }

@@ -24,7 +24,7 @@ Piece examplePhoto() {
     Piece photo = pieceAt(PieceKind::PhotoSlot, {inch, 2 * inch}, {4 * inch, 6 * inch});
     photo.printSize = photo.size;
     photo.mats = {{Length::inches(0, 1, 8), {}, "white cardstock"},
-                  {Length::inches(0, 1, 4), Length::inches(0, 3, 4), ""}};
+                  {Length::inches(0, 1, 4), Length::inches(0, 3, 4), "", true}};
     photo.name = "Focal photo";
     return photo;
 }

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+#include "core/paperplan/paper_pieces.h"
+
+#include <fmt/format.h>
+
+#include "core/measure/length_text.h"
+#include "core/outline/outline.h"
+
+namespace matwright {
+
+namespace {
+
+// The rectangle as it lies in a box of this size after so many quarter turns, clockwise.
+Rect turnedInside(Rect area, Size box, int quarterTurns) {
+    for (int i = 0; i < quarterTurns; ++i) {
+        area = {{box.height - area.bottom(), box.height - area.top()}, area.x};
+        box = box.turned();
+    }
+    return area;
+}
+
+int quarterTurnsOf(Angle rotation) {
+    return rotation.isQuarterTurn() ? rotation.toMillidegrees() / 90'000 : 0;
+}
+
+std::string handWork(const Shape& shape) {
+    if (std::holds_alternative<OvalShape>(shape)) {
+        return "Then cut the oval out of it by hand or with a machine.";
+    }
+    if (std::holds_alternative<PolygonShape>(shape)) {
+        return "Then cut its shape out of it by hand or with a machine, as the template shows it.";
+    }
+    if (std::holds_alternative<RoundedRectangleShape>(shape)) {
+        return "Then round its corners by hand or with a punch.";
+    }
+    return {};
+}
+
+std::string matWord(const Piece& piece, std::size_t mat) {
+    if (piece.mats.size() == 1) {
+        return "mat";
+    }
+    return mat == 0 ? "inner mat" : "outer mat";
+}
+
+class PieceFinder {
+  public:
+    PieceFinder(std::span<const PaperPage> allPages, Length glueEdge)
+        : m_pages(allPages), m_glueEdge(glueEdge) {}
+
+    std::vector<PaperPiece> run() {
+        for (std::size_t i = 0; i < m_pages.size(); ++i) {
+            for (const PieceId id : m_pages[i].sketch.order) {
+                addAllOf(i, id, m_pages[i].sketch.pieces.at(id));
+            }
+        }
+        return std::move(m_found);
+    }
+
+  private:
+    void addAllOf(std::size_t page, PieceId id, const Piece& piece) {
+        if (piece.kind == PieceKind::PhotoSlot) {
+            for (std::size_t mat = piece.mats.size(); mat > 0; --mat) {
+                addOne(page, id, piece, mat - 1);
+            }
+        } else if (isPaper(piece) || !piece.paper.empty()) {
+            addOne(page, id, piece, std::nullopt);
+        }
+    }
+
+    void addOne(std::size_t page, PieceId id, const Piece& piece, std::optional<std::size_t> mat) {
+        PaperPiece found;
+        found.page = page;
+        found.piece = id;
+        found.mat = mat;
+        found.paper = mat ? piece.mats[*mat].paper : piece.paper;
+        found.name = nameOf(page, id, piece, mat);
+        const Rect box = boxOf(piece, mat);
+        const int turns = quarterTurnsOf(piece.rotation);
+        found.size = turns % 2 != 0 ? box.size().turned() : box.size();
+        found.isAngled = !piece.rotation.isQuarterTurn();
+        found.byHand = handWork(piece.shape);
+        if (mat && piece.mats[*mat].gutted) {
+            found.middle = middleOf(piece, *mat, box, turns);
+        }
+        part(std::move(found), piece, turnedBounds(piece, box));
+    }
+
+    std::string nameOf(std::size_t page, PieceId id, const Piece& piece,
+                       std::optional<std::size_t> mat) const {
+        const Sketch& sketch = m_pages[page].sketch;
+        std::string name = displayName(piece);
+        if (mat) {
+            name = fmt::format("{} under {}", matWord(piece, *mat), name);
+        }
+        name += fmt::format(" (no. {})", pieceNumber(sketch, id));
+        return m_pages.size() > 1 ? fmt::format("{}, {}", name, m_pages[page].name) : name;
+    }
+
+    static Rect boxOf(const Piece& piece, std::optional<std::size_t> mat) {
+        if (!mat) {
+            return trimBox(piece);
+        }
+        if (!std::holds_alternative<PolygonShape>(piece.shape)) {
+            return matBox(piece, *mat);
+        }
+        // Its mitres may stick out of the grown box.
+        Piece unturned = piece;
+        unturned.rotation = {};
+        return boundsOf(matOutline(unturned, *mat));
+    }
+
+    std::optional<Rect> middleOf(const Piece& piece, std::size_t mat, const Rect& box,
+                                 int turns) const {
+        if (!std::holds_alternative<RectangleShape>(piece.shape)) {
+            return std::nullopt;
+        }
+        const Rect covered = mat == 0 ? trimBox(piece) : matBox(piece, mat - 1);
+        const Length least = smallestMiddle + m_glueEdge * 2;
+        if (covered.size().width < least || covered.size().height < least) {
+            return std::nullopt;
+        }
+        const Rect hidden = covered.expanded(-m_glueEdge).moved(Point{} - box.topLeft());
+        return turnedInside(hidden, box.size(), turns);
+    }
+
+    // Adds it in one piece, or in two where the fold parts it.
+    void part(PaperPiece found, const Piece& piece, const Rect& onPage) {
+        const std::vector<Rect> sides = pages(m_pages[found.page].sketch.page);
+        const bool crosses = sides.size() == 2 && onPage.left() < sides[0].right() &&
+                             onPage.right() > sides[1].left();
+        if (!crosses) {
+            m_found.push_back(std::move(found));
+            return;
+        }
+        if (found.isAngled || !std::holds_alternative<RectangleShape>(piece.shape)) {
+            found.remark =
+                "It lies over the fold: it is cut in one piece; part it at the fold by hand.";
+            m_found.push_back(std::move(found));
+            return;
+        }
+        found.middle.reset();
+        found.remark = "It is parted at the fold, a part for each page.";
+        const std::string name = found.name;
+        const Length height = found.size.height;
+        found.side = FoldSide::Left;
+        found.name = name + ", left page";
+        found.size = {sides[0].right() - onPage.left(), height};
+        m_found.push_back(found);
+        found.side = FoldSide::Right;
+        found.name = name + ", right page";
+        found.size = {onPage.right() - sides[1].left(), height};
+        m_found.push_back(std::move(found));
+    }
+
+    std::span<const PaperPage> m_pages;
+    Length m_glueEdge;
+    std::vector<PaperPiece> m_found;
+};
+
+}  // namespace
+
+std::vector<PaperPiece> paperPieces(std::span<const PaperPage> pages, Length glueEdge) {
+    return PieceFinder(pages, glueEdge).run();
+}
+
+}  // namespace matwright

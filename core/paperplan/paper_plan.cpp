@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "core/paperplan/paper_plan.h"
+
+#include <fmt/format.h>
+
+#include <cassert>
+
+#include "core/paperplan/paper_sheets.h"
+#include "core/paperplan/plan_words.h"
+#include "core/sheets/plan_check.h"
+
+namespace matwright {
+
+namespace {
+
+std::optional<Error> findFaultOf(const PaperPlanOptions& options) {
+    if (options.glueEdge.isNegative() || options.glueEdge > Length::inches(10)) {
+        return Error{ErrorCode::OutOfRange, "Give a glue edge of 0 to 10 in.", "glue edge"};
+    }
+    for (const Size size : options.toBuy) {
+        PaperOnHand bought;
+        bought.name = "sheet to buy";
+        bought.size = size;
+        if (auto fault = findFault(bought)) {
+            return Error{ErrorCode::OutOfRange, fault->sentence, "sheet to buy"};
+        }
+    }
+    return std::nullopt;
+}
+
+struct Planned {
+    CutJob job;
+    CutAnswer answer;
+};
+
+// Plans until no middle is used whose mat is not cut; each time fewer are on offer.
+Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
+                          const PaperPlanOptions& options, const std::stop_token& stop,
+                          const std::function<void(const CutProgress&)>& progress) {
+    while (true) {
+        Planned planned{job.cutJob(options.rules), {}};
+        Result<CutAnswer> answer = planCuts(planned.job, options.limits, stop, progress);
+        if (!answer) {
+            return std::unexpected(answer.error());
+        }
+        planned.answer = std::move(*answer);
+        if (!withdrawMiddles(job, planned.answer.plan, pieces)) {
+            return planned;
+        }
+    }
+}
+
+void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job, Scale scale) {
+    for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+        if (paperKey(plan.pieces[i].paper).empty()) {
+            plan.needPaper.push_back(i);
+        }
+    }
+    for (const std::size_t piece : told.uncut) {
+        plan.notCut.push_back({piece, whyNotCut(plan.pieces[piece], job, scale)});
+    }
+    plan.toBuy = buyingLines(plan.sheets, scale);
+    plan.remarks = planRemarks(job);
+}
+
+}  // namespace
+
+std::vector<std::string> PaperPlan::summary() const {
+    std::vector<std::string> lines{bound.empty() ? "Nothing is to be cut." : bound + "."};
+    for (const std::string& line : toBuy) {
+        lines.push_back("To buy: " + line);
+    }
+    for (const PaperNotCut& left : notCut) {
+        lines.push_back(fmt::format("Not cut: {}. {}", pieces[left.piece].name, left.why));
+    }
+    for (const std::size_t piece : needPaper) {
+        lines.push_back(fmt::format("Needs a paper: {}", pieces[piece].name));
+    }
+    lines.insert(lines.end(), remarks.begin(), remarks.end());
+    return lines;
+}
+
+std::vector<PlannedSheet> PaperPlan::plannedSheets() const {
+    std::vector<PlannedSheet> all;
+    all.reserve(sheets.size());
+    for (const PaperSheet& sheet : sheets) {
+        all.push_back(sheet.planned);
+    }
+    return all;
+}
+
+Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const PaperOnHand> onHand,
+                             const PaperPlanOptions& options, const std::stop_token& stop,
+                             const std::function<void(const CutProgress&)>& progress) {
+    if (auto fault = findFaultOf(options)) {
+        return std::unexpected(*fault);
+    }
+    PaperPlan plan;
+    plan.pieces = paperPieces(pages, options.glueEdge);
+    PaperJob kinds = paperJob(plan.pieces, onHand, options);
+    const Result<Planned> planned = planKinds(kinds, plan.pieces, options, stop, progress);
+    if (!planned) {
+        return std::unexpected(planned.error());
+    }
+    const ToldApart told = toldApart(kinds, planned->answer.plan, options.rules, plan.pieces);
+    assert(faultsOf(told.plan, told.job).empty());
+    plan.sheets = paperSheets(told, kinds, plan.pieces, onHand, options);
+    tellWhatIsLeft(plan, told, kinds, options.scale);
+    plan.bound = told.job.pieces.empty() ? "" : boundText(planned->answer, planned->job);
+    plan.provedCheapest = planned->answer.provedCheapest;
+    plan.endedByClock = planned->answer.endedByClock;
+    plan.cancelled = planned->answer.cancelled;
+    plan.job = told.job;
+    plan.plan = told.plan;
+    plan.jobPieces = told.jobPieces;
+    return plan;
+}
+
+}  // namespace matwright
