@@ -3,6 +3,8 @@
 #include <QObject>
 
 #include "app/cutting/cutting_part.h"
+#include "app/cutting/cutting_window.h"
+#include "app/cutting/papers_window.h"
 
 namespace matwright::app {
 
@@ -13,12 +15,13 @@ class CuttingPlugin final : public QObject, public CuttingPart {
     Q_INTERFACES(matwright::app::CuttingPart)
 
   public:
-    QDialog* makeCuttingWindow(Session& /*session*/, const QString& /*suggestedName*/,
-                               SettingsStore& /*settings*/, QWidget* parent) override {
-        return new QDialog(parent);
+    QDialog* makeCuttingWindow(Session& session, const QString& suggestedName,
+                               SettingsStore& settings, QWidget* parent) override {
+        return new CuttingWindow(session, suggestedName, settings, personalPapersFile(),
+                                 CuttingAsks::ofTheSystem(), parent);
     }
-    QDialog* makePapersWindow(SettingsStore& /*settings*/, QWidget* parent) override {
-        return new QDialog(parent);
+    QDialog* makePapersWindow(SettingsStore& settings, QWidget* parent) override {
+        return new PapersWindow(personalPapersFile(), settings, CuttingAsks::ofTheSystem(), parent);
     }
 };
 

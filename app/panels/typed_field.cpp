@@ -38,6 +38,11 @@ TypedField::TypedField(const QString& accessibleName, QWidget* parent)
     });
 }
 
+// A field that goes with the focus in it would still be asked for its text.
+TypedField::~TypedField() {
+    m_edit->disconnect(this);
+}
+
 QLineEdit* TypedField::lineEdit() const {
     return m_edit;
 }

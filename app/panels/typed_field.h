@@ -24,6 +24,7 @@ class TypedField : public QWidget {
 
   public:
     explicit TypedField(const QString& accessibleName, QWidget* parent = nullptr);
+    ~TypedField() override;
 
     QLineEdit* lineEdit() const;
     // Several pieces with different values: an empty field that says so until something is typed.

@@ -20,6 +20,7 @@ Environment with(std::map<std::string, std::string> variables) {
 TEST(PersonalFolders, AreBelowTheHomeFolderWhereNothingElseIsSet) {
     const Environment home = with({{"HOME", "/home/ann"}});
     EXPECT_EQ(personalLibraryFolder(home), "/home/ann/.local/share/matwright/library");
+    EXPECT_EQ(personalDataFolder(home), "/home/ann/.local/share/matwright");
     EXPECT_EQ(personalCacheFolder(home), "/home/ann/.cache/matwright");
     EXPECT_EQ(personalDataFolder(home), "/home/ann/.local/share/matwright");
 }
@@ -28,6 +29,7 @@ TEST(PersonalFolders, FollowTheVariables) {
     const Environment set = with(
         {{"HOME", "/home/ann"}, {"XDG_DATA_HOME", "/data"}, {"XDG_CACHE_HOME", "/fast/cache"}});
     EXPECT_EQ(personalLibraryFolder(set), "/data/matwright/library");
+    EXPECT_EQ(personalDataFolder(set), "/data/matwright");
     EXPECT_EQ(personalCacheFolder(set), "/fast/cache/matwright");
 }
 

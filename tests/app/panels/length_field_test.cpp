@@ -41,6 +41,14 @@ class LengthFieldTest : public PanelBench {
     std::vector<Noted> changes;
 };
 
+TEST_F(LengthFieldTest, GoesQuietlyWithTheFocusAndWrongTextInIt) {
+    field->lineEdit()->setFocus();
+    QTest::keyClicks(field->lineEdit(), "wide");
+    press(Qt::Key_Return);
+    delete field;
+    EXPECT_TRUE(changes.empty());
+}
+
 TEST_F(LengthFieldTest, ReadsWhatPeopleWriteToTheTick) {
     const struct {
         const char* typed;

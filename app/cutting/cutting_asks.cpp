@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "app/cutting/cutting_asks.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPushButton>
+
+namespace matwright::app {
+
+namespace {
+
+QString askWord(const char* text) {
+    return QCoreApplication::translate("matwright::app::CuttingAsks", text);
+}
+
+bool askToReplaceFile(QWidget* parent, const QString& name) {
+    QMessageBox box(
+        QMessageBox::Warning, askWord("Save"),
+        askWord("There is a file %1 already. Replace it?").arg(QFileInfo(name).fileName()),
+        QMessageBox::NoButton, parent);
+    const auto* replace = box.addButton(askWord("Replace"), QMessageBox::DestructiveRole);
+    box.setDefaultButton(box.addButton(QMessageBox::Cancel));
+    box.exec();
+    return box.clickedButton() == replace;
+}
+
+bool askToPrintPlan(QWidget* parent, QPrinter& printer, int pages) {
+    QPrintDialog dialog(&printer, parent);
+    dialog.setWindowTitle(askWord("Print the cutting plan"));
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange);
+    dialog.setMinMax(1, pages);
+    return dialog.exec() == QDialog::Accepted;
+}
+
+}  // namespace
+
+CuttingAsks CuttingAsks::ofTheSystem() {
+    CuttingAsks asks{.open =
+                         [](QWidget* parent, const QString& title, const QString& filter) {
+                             return QFileDialog::getOpenFileName(parent, title, {}, filter);
+                         },
+                     .openSeveral =
+                         [](QWidget* parent, const QString& title, const QString& filter) {
+                             return QFileDialog::getOpenFileNames(parent, title, {}, filter);
+                         },
+                     .out = TemplateAsks::ofTheSystem()};
+    asks.out.replace = askToReplaceFile;
+    asks.out.print = askToPrintPlan;
+    return asks;
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QDialog>
+
+#include "app/cutting/cutting_asks.h"
+#include "app/cutting/paper_words.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace matwright::app {
+
+class LengthField;
+class Section;
+
+// All that is known of one paper on hand, to be typed.
+class PaperDialog final : public QDialog {
+    Q_OBJECT
+
+  public:
+    // `asks` outlives the dialog.
+    PaperDialog(const QString& title, PaperOnHand paper, Scale scale, const CuttingAsks& asks,
+                QWidget* parent = nullptr);
+
+    // Sound once the dialog was accepted.
+    const PaperOnHand& paper() const { return m_paper; }
+    // Why it cannot be accepted; empty where nothing is in the way.
+    QString problem() const { return m_problem; }
+
+    void setColour(const QColor& colour);
+    void setPicture(const QString& path);
+
+  public slots:
+    void accept() override;
+
+  private:
+    void build(Scale scale);
+    QWidget* makeLookButtons();
+    void chooseColour();
+    void choosePicture();
+    void showLook();
+    void complain(const QString& sentence);
+
+    PaperOnHand m_paper;
+    const CuttingAsks& m_asks;
+    QString m_problem;
+    Section* m_section;
+    QLineEdit* m_name;
+    LengthField* m_width;
+    LengthField* m_height;
+    QSpinBox* m_count;
+    QComboBox* m_kind;
+    QComboBox* m_pattern;
+    QComboBox* m_sides;
+    QLineEdit* m_thickness;
+    QLabel* m_sample;
+    LengthField* m_pictureWidth;
+    QPushButton* m_noPicture;
+};
+
+}  // namespace matwright::app

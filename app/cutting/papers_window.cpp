@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: MIT
+#include "app/cutting/papers_window.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScreen>
+#include <QStackedLayout>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "app/cutting/papers_model.h"
+#include "app/folders/personal_folders.h"
+#include "app/panels/primary_button.h"
+#include "app/panels/section.h"
+#include "app/panels/tint.h"
+#include "app/settings/settings.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr int paperRowHeight = 50;
+
+}  // namespace
+
+std::filesystem::path personalPapersFile() {
+    const std::filesystem::path folder = personalDataFolder();
+    return folder.empty() ? folder : folder / "papers.sqlite";
+}
+
+PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& settings,
+                           CuttingAsks asks, QWidget* parent)
+    : QDialog(parent),
+      m_settings(settings),
+      m_asks(std::move(asks)),
+      m_store(PapersStore::open(file)),
+      m_model(new PapersModel(this)),
+      m_filter(new PapersFilter(this)),
+      m_table(new QTableView),
+      m_empty(new QLabel(tr("No papers yet.\n\nAdd the sheets and scraps you have; the cutting "
+                            "plan uses them before it asks you to buy any."))),
+      m_search(new QLineEdit),
+      m_news(new QLabel),
+      m_problem(new TintedLabel(Tint::Wrong)) {
+    setWindowTitle(tr("Papers on hand"));
+    setWindowFlag(Qt::WindowMaximizeButtonHint);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(makeHead());
+    auto* shown = new QStackedLayout;
+    shown->setStackingMode(QStackedLayout::StackAll);
+    buildTable();
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setMargin(40);
+    m_empty->setAttribute(Qt::WA_TransparentForMouseEvents);
+    shown->addWidget(m_empty);
+    shown->addWidget(m_table);
+    shown->setCurrentWidget(m_empty);
+    column->addLayout(shown, 1);
+    column->addWidget(makeFoot());
+    resize((screen()->availableSize() * 0.86).boundedTo({980, 660}));
+    addKeys();
+    if (!m_store) {
+        complain(m_store.error());
+    }
+    relist();
+    m_add->setFocus();
+}
+
+PapersWindow::~PapersWindow() = default;
+
+QPushButton* PapersWindow::addButton(QHBoxLayout* row, const QString& text,
+                                     void (PapersWindow::*pressed)()) {
+    auto* button = new QPushButton(text);
+    settle(button);
+    button->setAutoDefault(false);
+    connect(button, &QPushButton::clicked, this, pressed);
+    row->addWidget(button);
+    return button;
+}
+
+QWidget* PapersWindow::makeHead() {
+    auto* head = new QWidget;
+    auto* row = new QHBoxLayout(head);
+    row->setContentsMargins({});
+    m_search->setPlaceholderText(tr("Search by name"));
+    m_search->setAccessibleName(tr("Search by name"));
+    m_search->setClearButtonEnabled(true);
+    settle(m_search);
+    connect(m_search, &QLineEdit::textChanged, this, [this](const QString& text) {
+        m_filter->setWords(text);
+        showState();
+    });
+    row->addWidget(m_search, 1);
+    m_undo = addButton(row, tr("&Undo"), &PapersWindow::undo);
+    m_redo = addButton(row, tr("&Redo"), &PapersWindow::redo);
+    addButton(row, tr("&Import CSV…"), &PapersWindow::importCsv);
+    m_export = addButton(row, tr("E&xport CSV…"), &PapersWindow::exportCsv);
+    return head;
+}
+
+void PapersWindow::buildTable() {
+    m_filter->setSourceModel(m_model);
+    m_table->setModel(m_filter);
+    m_table->setAccessibleName(tr("Papers on hand"));
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(paperRowHeight);
+    QHeaderView* columns = m_table->horizontalHeader();
+    columns->setSectionResizeMode(QHeaderView::ResizeToContents);
+    columns->setSectionResizeMode(PapersModel::Name, QHeaderView::Stretch);
+    columns->setHighlightSections(false);
+    columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    columns->setMinimumHeight(controlHeight);
+    m_table->setIconSize(PapersModel::swatchSize);
+    m_table->setShowGrid(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(PapersModel::Name, Qt::AscendingOrder);
+    connect(m_table, &QTableView::activated, this, &PapersWindow::askToChange);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &PapersWindow::showState);
+}
+
+QWidget* PapersWindow::makeFoot() {
+    auto* foot = new QWidget;
+    auto* column = new QVBoxLayout(foot);
+    column->setContentsMargins({});
+    m_problem->hide();
+    column->addWidget(m_problem);
+    auto* row = new QHBoxLayout;
+    m_news->setTextFormat(Qt::PlainText);
+    m_news->setWordWrap(true);
+    row->addWidget(m_news, 1);
+    m_change = addButton(row, tr("&Change…"), &PapersWindow::askToChange);
+    m_remove = addButton(row, tr("Re&move"), &PapersWindow::removeChosen);
+    auto* close = new QPushButton(tr("C&lose"));
+    m_add = new PrimaryButton(tr("&Add paper…"));
+    for (QPushButton* button : {close, m_add}) {
+        button->setAutoDefault(false);
+        row->addWidget(button);
+    }
+    for (QPushButton* button : {m_change, m_remove, close, m_add}) {
+        button->setMinimumHeight(controlHeight + 4);
+    }
+    m_add->setDefault(true);
+    connect(m_add, &QPushButton::clicked, this, &PapersWindow::askToAdd);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    column->addLayout(row);
+    return foot;
+}
+
+void PapersWindow::addKeys() {
+    const auto key = [this](const QKeySequence& keys, auto pressed) {
+        auto* action = new QAction(this);
+        action->setShortcut(keys);
+        connect(action, &QAction::triggered, this, pressed);
+        addAction(action);
+    };
+    key(QKeySequence::Undo, &PapersWindow::undo);
+    key(QKeySequence::Redo, &PapersWindow::redo);
+    key(QKeySequence::Find, [this] { m_search->setFocus(); });
+    auto* removal = new QAction(m_table);
+    removal->setShortcut(QKeySequence::Delete);
+    removal->setShortcutContext(Qt::WidgetShortcut);
+    connect(removal, &QAction::triggered, this, &PapersWindow::removeChosen);
+    m_table->addAction(removal);
+}
+
+std::vector<PaperOnHand> PapersWindow::chosen() const {
+    std::vector<PaperOnHand> papers;
+    for (const QModelIndex& index : m_table->selectionModel()->selectedRows()) {
+        papers.push_back(
+            m_model->papers()[static_cast<std::size_t>(m_filter->mapToSource(index).row())]);
+    }
+    return papers;
+}
+
+void PapersWindow::choose(std::span<const PaperId> ids) {
+    m_table->clearSelection();
+    for (const PaperId id : ids) {
+        const QModelIndex index = m_filter->mapFromSource(m_model->index(m_model->rowOf(id), 0));
+        if (index.isValid()) {
+            m_table->selectionModel()->select(
+                index, QItemSelectionModel::Select | QItemSelectionModel::Rows);
+            m_table->setCurrentIndex(index);
+            m_table->scrollTo(index);
+        }
+    }
+}
+
+void PapersWindow::refresh() {
+    if (!m_store) {
+        return;
+    }
+    const Result<std::int64_t> version = m_store->version();
+    if (version && *version != m_version) {
+        relist();
+    }
+}
+
+void PapersWindow::relist() {
+    std::vector<PaperId> ids;
+    for (const PaperOnHand& paper : chosen()) {
+        ids.push_back(paper.id);
+    }
+    if (m_store) {
+        m_version = m_store->version().value_or(-1);
+        Result<std::vector<PaperOnHand>> papers = m_store->list();
+        if (!papers) {
+            return complain(papers.error());
+        }
+        m_model->setPapers(std::move(*papers), m_settings.value().scale);
+    }
+    choose(ids);
+    showUndo();
+    showState();
+}
+
+void PapersWindow::showUndo() {
+    const auto show = [](QPushButton* button, const auto& change, const QString& words) {
+        button->setEnabled(change && *change);
+        button->setToolTip(change && *change ? words.arg(QString::fromStdString((*change)->label))
+                                             : QString());
+    };
+    if (!m_store) {
+        m_undo->setEnabled(false);
+        m_redo->setEnabled(false);
+        return;
+    }
+    show(m_undo, m_store->undoable(), tr("Undo: %1 (Ctrl+Z)"));
+    show(m_redo, m_store->redoable(), tr("Redo: %1 (Ctrl+Shift+Z)"));
+}
+
+void PapersWindow::showState() {
+    const auto count = m_table->selectionModel()->selectedRows().size();
+    const bool isEmpty = m_model->papers().empty();
+    m_change->setEnabled(count == 1);
+    m_remove->setEnabled(count > 0);
+    m_export->setEnabled(!isEmpty);
+    m_add->setEnabled(m_store.has_value());
+    m_empty->setVisible(isEmpty || m_filter->rowCount() == 0);
+    m_empty->setText(isEmpty ? tr("No papers yet.\n\nAdd the sheets and scraps you have; the "
+                                  "cutting plan uses them before it asks you to buy any.")
+                             : tr("No paper has these words in its name."));
+}
+
+// Another program may have changed the list meanwhile.
+bool PapersWindow::event(QEvent* event) {
+    if (event->type() == QEvent::WindowActivate) {
+        refresh();
+    }
+    return QDialog::event(event);
+}
+
+}  // namespace matwright::app

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QDialog>
+#include <filesystem>
+#include <optional>
+
+#include "app/cutting/cutting_asks.h"
+#include "core/papers/papers_store.h"
+
+class QHBoxLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace matwright::app {
+
+class PapersFilter;
+class PapersModel;
+class SettingsStore;
+class TintedLabel;
+
+// The file of the papers on hand: papers.sqlite in the person's data folder.
+std::filesystem::path personalPapersFile();
+
+// The sheets and scraps at home: looked through, added, changed, taken out. Every change is kept at
+// once; what is undone here is the last change of the list, whoever made it.
+class PapersWindow final : public QDialog {
+    Q_OBJECT
+
+  public:
+    // `settings` outlives the window.
+    PapersWindow(const std::filesystem::path& file, SettingsStore& settings, CuttingAsks asks,
+                 QWidget* parent = nullptr);
+    ~PapersWindow() override;
+
+    // For tests.
+    QTableView& table() { return *m_table; }
+    QString problem() const;
+    QString news() const;
+    // What Add… and Change… do once their dialog was accepted.
+    void add(const PaperOnHand& paper);
+    void change(const PaperOnHand& before, const PaperOnHand& after);
+
+  public slots:
+    void askToAdd();
+    void askToChange();
+    void removeChosen();
+    void importCsv();
+    void exportCsv();
+    void undo();
+    void redo();
+
+  protected:
+    bool event(QEvent* event) override;
+
+  private:
+    QWidget* makeHead();
+    void buildTable();
+    QWidget* makeFoot();
+    QPushButton* addButton(QHBoxLayout* row, const QString& text, void (PapersWindow::*pressed)());
+    void addKeys();
+    std::vector<PaperOnHand> chosen() const;
+    void choose(std::span<const PaperId> ids);
+    // Looks at the store again where it has changed.
+    void refresh();
+    void relist();
+    void showState();
+    void showUndo();
+    void say(const QString& sentence);
+    void complain(const Error& error);
+    void writeCsv(QString path);
+
+    SettingsStore& m_settings;
+    CuttingAsks m_asks;
+    Result<PapersStore> m_store;
+    std::int64_t m_version = -1;
+    PapersModel* m_model;
+    PapersFilter* m_filter;
+    QTableView* m_table;
+    QLabel* m_empty;
+    QLineEdit* m_search;
+    QPushButton* m_add = nullptr;
+    QPushButton* m_change = nullptr;
+    QPushButton* m_remove = nullptr;
+    QPushButton* m_undo = nullptr;
+    QPushButton* m_redo = nullptr;
+    QPushButton* m_export = nullptr;
+    QLabel* m_news;
+    TintedLabel* m_problem;
+};
+
+}  // namespace matwright::app

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include <QAccessible>
+#include <QFileInfo>
+#include <QLabel>
+#include <QLineEdit>
+#include <algorithm>
+
+#include "app/cutting/paper_dialog.h"
+#include "app/cutting/papers_model.h"
+#include "app/cutting/papers_window.h"
+#include "app/files/paths.h"
+#include "app/panels/tint.h"
+#include "app/settings/settings.h"
+#include "core/papers/papers_csv.h"
+
+namespace matwright::app {
+
+namespace {
+
+constexpr std::size_t mostCsvBytes = std::size_t{16} << 20;
+
+PaperOnHand newPaper() {
+    PaperOnHand paper;
+    paper.size = {Length::inches(12), Length::inches(12)};
+    return paper;
+}
+
+QString csvWords() {
+    return PapersWindow::tr("Tables (*.csv)");
+}
+
+}  // namespace
+
+void PapersWindow::askToAdd() {
+    PaperDialog dialog(tr("Add paper"), newPaper(), m_settings.value().scale, m_asks, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        add(dialog.paper());
+    }
+}
+
+void PapersWindow::add(const PaperOnHand& paper) {
+    const Result<PaperId> id = m_store->add(paper);
+    if (!id) {
+        return complain(id.error());
+    }
+    m_search->clear();
+    relist();
+    choose(std::span(&*id, 1));
+    say(tr("Added %1.").arg(QString::fromStdString(paper.name)));
+}
+
+void PapersWindow::askToChange() {
+    const std::vector<PaperOnHand> papers = chosen();
+    if (papers.size() != 1) {
+        return;
+    }
+    PaperDialog dialog(tr("Change paper"), papers.front(), m_settings.value().scale, m_asks, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        change(papers.front(), dialog.paper());
+    }
+}
+
+void PapersWindow::change(const PaperOnHand& before, const PaperOnHand& after) {
+    if (before == after) {
+        return;
+    }
+    const Result<void> changed = m_store->change(before, after);
+    relist();
+    if (!changed) {
+        return complain(changed.error());
+    }
+    say(tr("Changed %1.").arg(QString::fromStdString(after.name)));
+}
+
+void PapersWindow::removeChosen() {
+    const std::vector<PaperOnHand> papers = chosen();
+    if (papers.empty() || !m_store) {
+        return;
+    }
+    const Result<void> removed = m_store->remove(papers);
+    relist();
+    if (!removed) {
+        return complain(removed.error());
+    }
+    say(papers.size() == 1
+            ? tr("Took %1 off the list.").arg(QString::fromStdString(papers.front().name))
+            : tr("Took %1 papers off the list.").arg(static_cast<qulonglong>(papers.size())));
+}
+
+void PapersWindow::importCsv() {
+    const QString path = m_store ? m_asks.open(this, tr("Import papers"), csvWords()) : QString();
+    if (path.isEmpty()) {
+        return;
+    }
+    const QString file = QFileInfo(path).fileName();
+    const Result<std::string> text = m_asks.out.files->read(toPath(path), mostCsvBytes);
+    if (!text) {
+        return complain(text.error());
+    }
+    const Result<std::vector<PaperOnHand>> papers = readPapersCsv(*text);
+    if (!papers) {
+        return complain(papers.error());
+    }
+    const auto ids = m_store->add(*papers, tr("Import %1").arg(file).toStdString());
+    if (!ids) {
+        return complain(ids.error());
+    }
+    m_search->clear();
+    relist();
+    choose(std::span(*ids).first(std::min<std::size_t>(ids->size(), 200)));
+    say(tr("Imported %1 papers from %2.").arg(static_cast<qulonglong>(ids->size())).arg(file));
+}
+
+void PapersWindow::exportCsv() {
+    const QString path =
+        m_asks.out.fileName(this, tr("Export papers"), tr("papers on hand.csv"), csvWords());
+    if (!path.isEmpty()) {
+        writeCsv(path);
+    }
+}
+
+void PapersWindow::writeCsv(QString path) {
+    if (!path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) {
+        path += QStringLiteral(".csv");
+        if (QFileInfo::exists(path) && !m_asks.out.replace(this, path)) {
+            return;
+        }
+    }
+    const Result<void> written =
+        m_asks.out.files->replace(toPath(path), papersCsv(m_model->papers()));
+    if (!written) {
+        return complain(written.error());
+    }
+    say(tr("Saved %1.").arg(QFileInfo(path).fileName()));
+}
+
+void PapersWindow::undo() {
+    if (!m_store) {
+        return;
+    }
+    const auto undone = m_store->undo();
+    relist();
+    if (!undone) {
+        return complain(undone.error());
+    }
+    if (*undone) {
+        say(tr("Undone: %1.").arg(QString::fromStdString((*undone)->label)));
+    }
+}
+
+void PapersWindow::redo() {
+    if (!m_store) {
+        return;
+    }
+    const auto redone = m_store->redo();
+    relist();
+    if (!redone) {
+        return complain(redone.error());
+    }
+    if (*redone) {
+        say(tr("Done again: %1.").arg(QString::fromStdString((*redone)->label)));
+    }
+}
+
+void PapersWindow::say(const QString& sentence) {
+    m_problem->hide();
+    m_news->setText(sentence);
+    QAccessibleEvent alert(m_news, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+void PapersWindow::complain(const Error& error) {
+    m_news->clear();
+    m_problem->setText(shownText(error));
+    m_problem->show();
+    QAccessibleEvent alert(m_problem, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+QString PapersWindow::problem() const {
+    return m_problem->isHidden() ? QString() : m_problem->text();
+}
+
+QString PapersWindow::news() const {
+    return m_news->text();
+}
+
+}  // namespace matwright::app
