@@ -15,6 +15,11 @@ class Collecting {
                 m_free.push_back(&print);
             }
         }
+        for (const PrintOnHand& print : input.used) {
+            if (print.state == PrintState::Used) {
+                m_used.push_back(&print);
+            }
+        }
     }
 
     CollectedPrints run() {
@@ -51,6 +56,15 @@ class Collecting {
     }
     void takeOrPlan(PlannedPrint print) {
         const PrintLook look = lookOf(print.print, print.photo);
+        const std::string& page = m_input.pages[*print.page].name;
+        const auto there = std::ranges::find_if(m_used, [&](const PrintOnHand* used) {
+            return used->page == page && used->look == look;
+        });
+        if (there != m_used.end()) {
+            m_result.there.push_back({*print.page, std::move(print.print), (*there)->id});
+            m_used.erase(there);
+            return;
+        }
         const auto found = std::ranges::find_if(
             m_free, [&](const PrintOnHand* onHand) { return onHand->look == look; });
         if (found == m_free.end()) {
@@ -73,6 +87,7 @@ class Collecting {
 
     const PlanInput& m_input;
     std::vector<const PrintOnHand*> m_free;
+    std::vector<const PrintOnHand*> m_used;
     CollectedPrints m_result;
 };
 

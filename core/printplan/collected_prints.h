@@ -9,6 +9,7 @@ namespace matwright {
 struct CollectedPrints {
     std::vector<PlannedPrint> prints;  // to be printed, the pages' in their order; none ahead
     std::vector<TakenPrint> taken;
+    std::vector<TherePrint> there;
     std::vector<AlikePrint> alike;
 };
 

@@ -106,6 +106,10 @@ class Looking {
             served.emplace_back(taken.page, taken.print);
             sameOnHand(taken);
         }
+        for (const TherePrint& there : m_plan.there) {
+            served.emplace_back(there.page, there.print);
+            usedThere(there);
+        }
         for (std::size_t page = 0; page < m_input.pages.size(); ++page) {
             for (Print& print : printsOf(m_input.pages[page].making, options)) {
                 const auto found = std::ranges::find(served, std::pair(page, std::move(print)));
@@ -130,6 +134,19 @@ class Looking {
         }
         if (++m_taken[taken.onHand] > 1) {
             fault("One print on hand is taken twice.");
+        }
+    }
+
+    void usedThere(const TherePrint& there) {
+        const auto found = std::ranges::find(m_input.used, there.used, &PrintOnHand::id);
+        const PlanPage& page = m_input.pages[there.page];
+        if (found == m_input.used.end() || found->state != PrintState::Used ||
+            found->page != page.name ||
+            found->look != lookOf(there.print, page.making.work.photos.at(there.print.photo))) {
+            fault("A print that is said to be there is not used by its page.");
+        }
+        if (++m_taken[there.used] > 1) {
+            fault("One print is there twice.");
         }
     }
 

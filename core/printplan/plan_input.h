@@ -45,6 +45,9 @@ struct PlanInput {
     std::vector<AheadPrint> ahead;    // put into the room that is left; never a reason for a sheet
     std::vector<Printer> printers;    // those to print with; printers without papers are fine
     std::vector<PrintOnHand> onHand;  // of state OnHand; others are passed over
+    // Prints of state Used: what a page of the same name has already (equal to the last value) is
+    // not printed again. To have it anew, waste the print.
+    std::vector<PrintOnHand> used;
     std::set<ContentKey> printedPhotos;  // are no longer offered as favourites
     std::vector<Size> usedSizes;         // print sizes the person likes, besides those of `pages`
     Length bleed;                        // of printsOf()

@@ -52,6 +52,7 @@ class Planning {
         : m_input(input), m_limits(limits), m_stop(stop), m_kinds(paperKinds(input.printers)) {
         m_plan.prints = std::move(collected.prints);
         m_plan.taken = std::move(collected.taken);
+        m_plan.there = std::move(collected.there);
         m_plan.alike = std::move(collected.alike);
     }
 

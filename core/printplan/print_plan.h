@@ -32,6 +32,14 @@ struct TakenPrint {
     friend bool operator==(const TakenPrint&, const TakenPrint&) = default;
 };
 
+// A print that was made for this page before, and is used there: nothing is to be done.
+struct TherePrint {
+    std::size_t page = 0;
+    Print print;
+    PrintOnHandId used;
+    friend bool operator==(const TherePrint&, const TherePrint&) = default;
+};
+
 // The same photo in the same size is on hand, but shows something else. Only told; a new one is
 // planned.
 struct AlikePrint {
@@ -71,6 +79,7 @@ struct PrintPlan {
     std::vector<PlannedPrint> prints;  // to be printed; each on one sheet, or left out
     std::vector<PrintSheet> sheets;
     std::vector<TakenPrint> taken;
+    std::vector<TherePrint> there;
     std::vector<AlikePrint> alike;
     std::vector<LeftOutPrint> leftOut;
     // The same as a cutting job, a piece a print: faultsOf(cutPlanOf(plan), job) is empty.
@@ -100,8 +109,8 @@ Result<PrintPlan> planPrints(const PlanInput& input, const PrintPlanLimits& limi
 CutPlan cutPlanOf(const PrintPlan& plan);
 
 // What is wrong with a plan, looked at anew: the cuts (faultsOf), every print of the pages once (on
-// a sheet, taken or left out), wishes kept, places equal to the pieces of the cuts and inside what
-// the printer reaches, papers at hand. Empty: sound.
+// a sheet, taken, there or left out), wishes kept, places equal to the pieces of the cuts and
+// inside what the printer reaches, papers at hand. Empty: sound.
 std::vector<std::string> faultsOf(const PrintPlan& plan, const PlanInput& input);
 
 // "room for one more 3 × 4 in", "room for 2 more 2 × 2 in"

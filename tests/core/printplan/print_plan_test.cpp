@@ -106,6 +106,19 @@ TEST(APrintPlan, GivesAPrintOnHandToOnePageOnly) {
     EXPECT_EQ(plan.prints.size(), 1U);
 }
 
+TEST(APrintPlan, DoesNotPrintAgainWhatItsPageHasAlready) {
+    const PlanPage page = madePage("Harbour", {inches(3, 4), inches(4, 6)});
+    PlanInput input = inputOf({page, {"Other", page.making}});
+    input.used = {test::onHandFor(page, 0, 7)};
+    input.used[0].state = PrintState::Used;
+    input.used[0].page = "Harbour";
+    const PrintPlan plan = soundPlan(input);
+    ASSERT_EQ(plan.there.size(), 1U);
+    EXPECT_EQ(plan.there[0].page, 0U);
+    EXPECT_EQ(plan.there[0].used, PrintOnHandId{7});
+    EXPECT_EQ(plan.prints.size(), 3U);
+}
+
 TEST(APrintPlan, KeepsWishesAndFillsTheRoomBesideThem) {
     const PlanPage page = madePage("A page", {inches(3, 4), inches(3, 4)});
     PlanInput input = inputOf({page});

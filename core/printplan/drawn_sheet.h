@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/cutpicture/planned_sheet.h"
+#include "core/printplan/print_plan.h"
+
+namespace matwright {
+
+// A sheet of prints as core/cutpicture draws it: numbered cut lines, the prints by name, the steps
+// in order, and what room is left as a note. Its name says printer and paper: "Sheet 1: 4 × 6 in,
+// without borders (Small printer)". Precondition: `sheet` is one of the plan's.
+PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size_t sheet,
+                        Scale scale);
+
+// "2 Focal photo, for Harbour", "beach, on hand afterwards"
+std::string printText(const PlannedPrint& print, const PlanInput& input);
+
+// The sheet's own picture, small and as it comes out (without the printer's correction), as a JPEG:
+// to be laid over the drawing, in core/cutpicture's placeInRoom() of the whole sheet. A photo that
+// is out of reach makes it empty.
+std::string smallSheetPicture(const PrintPlan& plan, std::size_t sheet, int ppi = 72);
+
+}  // namespace matwright
