@@ -32,6 +32,10 @@ std::filesystem::path personalLibraryFolder(const Environment& environment) {
     return ownPart(baseFolder(environment, "XDG_DATA_HOME", ".local/share"), "matwright/library");
 }
 
+std::filesystem::path personalDataFolder(const Environment& environment) {
+    return ownPart(baseFolder(environment, "XDG_DATA_HOME", ".local/share"), "matwright");
+}
+
 std::filesystem::path personalCacheFolder(const Environment& environment) {
     return ownPart(baseFolder(environment, "XDG_CACHE_HOME", ".cache"), "matwright");
 }

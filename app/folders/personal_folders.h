@@ -19,6 +19,10 @@ std::string systemEnvironment(const char* variable);
 // $XDG_DATA_HOME/matwright/library.
 std::filesystem::path personalLibraryFolder(const Environment& environment = systemEnvironment);
 
+// What a person has told the program and nothing else knows, such as the papers on hand:
+// $XDG_DATA_HOME/matwright.
+std::filesystem::path personalDataFolder(const Environment& environment = systemEnvironment);
+
 // What can be thrown away and made again, such as the indexes of libraries:
 // $XDG_CACHE_HOME/matwright.
 std::filesystem::path personalCacheFolder(const Environment& environment = systemEnvironment);
