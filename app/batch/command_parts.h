@@ -4,9 +4,11 @@
 #include <CLI/CLI.hpp>
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <string>
 
 #include "core/measure/catalogue.h"
+#include "core/measure/length_text.h"
 
 namespace matwright::app {
 
@@ -23,5 +25,8 @@ void addInput(CLI::App* command, std::filesystem::path& input);
 void addSheet(CLI::App* command, const NamedSize*& sheet, const std::string& what);
 // -o, needed.
 void addOutput(CLI::App* command, std::filesystem::path& output, const std::string& what);
+
+// --scale, the step lengths are shown to.
+void addScale(CLI::App* command, std::optional<Scale>& scale);
 
 }  // namespace matwright::app

@@ -49,9 +49,9 @@ TEST(CutWords, ThirtyPiecesGoOnAfterZ) {
     job.sheets = {{{Length::inches(12), Length::inches(12)}, std::nullopt, 1, {}, 0}};
     const auto lines = pieceLines(test::plannedSheets(job).front());
     ASSERT_EQ(lines.size(), 30U);
-    EXPECT_TRUE(lines[25].starts_with("Z  "));
-    EXPECT_TRUE(lines[26].starts_with("AA  "));
-    EXPECT_TRUE(lines[29].starts_with("AD  "));
+    EXPECT_TRUE(lines[25].starts_with("Z: "));
+    EXPECT_TRUE(lines[26].starts_with("AA: "));
+    EXPECT_TRUE(lines[29].starts_with("AD: "));
 }
 
 TEST(CutWords, AStepSaysWhereTheTrimmerIsSetAndWhatComesOff) {
