@@ -17,10 +17,22 @@ std::vector<int> allCounts(const Reduced& reduced) {
     return counts;
 }
 
+std::int64_t mostWaste(const Reduced& reduced, std::span<const Loadout> loadouts) {
+    std::int64_t most = 0;
+    for (const Loadout& loadout : loadouts) {
+        std::int64_t area = 0;
+        for (std::size_t s = 0; s < loadout.size(); ++s) {
+            area += loadout[s] * reduced.stocks[s].area();
+        }
+        most = std::max(most, area - reduced.area());
+    }
+    return most;
+}
+
 ShapeTable::Limits limitsFor(const Reduced& reduced, std::int64_t mostWaste,
-                             const std::vector<Weights>& weights) {
+                             const Prospects& prospects) {
     ShapeTable::Limits limits;
-    limits.weights = &weights;
+    limits.prospects = &prospects;
     limits.maxWaste = mostWaste;
     for (const Stock& stock : reduced.stocks) {
         limits.maxW = std::max(limits.maxW, stock.w);
@@ -33,17 +45,26 @@ ShapeTable::Limits limitsFor(const Reduced& reduced, std::int64_t mostWaste,
 }  // namespace
 
 bool ExactCover::isTooLarge(const Reduced& reduced) {
-    const auto many = [](const Kind& kind) { return kind.count > mostCountedCopies; };
-    return reduced.kinds.size() > mostCountedKinds || std::ranges::any_of(reduced.kinds, many) ||
-           ShapeTable::isTooLarge(allCounts(reduced),
-                                  reduced.threeStages ? mostStates / 4 : mostStates);
+    constexpr std::uint64_t mostStates = std::uint64_t{1} << 60U;
+    constexpr double mostSplits = 1e10;
+    const std::vector<int> counts = allCounts(reduced);
+    std::int64_t largest = 1;
+    for (const Stock& stock : reduced.stocks) {
+        largest = std::max(largest, stock.area());
+    }
+    const auto many = [](int count) { return count > mostCountedCopies; };
+    return counts.size() > mostCountedKinds || std::ranges::any_of(counts, many) ||
+           ShapeTable::isTooLarge(counts, mostStates) ||
+           ShapeTable::splits(reduced, counts, largest) * (reduced.threeStages ? 6 : 1) >
+               mostSplits;
 }
 
 ExactCover::ExactCover(const Reduced& reduced, const std::vector<Weights>& weights,
-                       std::int64_t mostWaste)
+                       std::span<const Loadout> loadouts, Work& work)
     : m_reduced(reduced),
-      m_mostWaste(mostWaste),
-      m_table(reduced, allCounts(reduced), limitsFor(reduced, mostWaste, weights)) {
+      m_mostWaste(mostWaste(reduced, loadouts)),
+      m_prospects(reduced, weights, allCounts(reduced), loadouts, work),
+      m_table(reduced, allCounts(reduced), limitsFor(reduced, m_mostWaste, m_prospects)) {
     std::int64_t largest = 1;
     for (const Kind& kind : reduced.kinds) {
         largest = std::max(largest, kind.area());

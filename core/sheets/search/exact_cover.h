@@ -17,18 +17,16 @@ namespace matwright::sheets {
 // other (LoadoutTrial).
 class ExactCover {
   public:
-    // More selections than this are not tried.
-    static constexpr std::size_t mostStates = 4'500'000;
-
-    // `mostWaste`: what the loadouts that come into question have more than the pieces, in square
-    // units. No sheet can then have more waste than this.
-    ExactCover(const Reduced& reduced, const std::vector<Weights>& weights, std::int64_t mostWaste);
+    // `loadouts`: all that come into question. What they have more than the pieces limits what is
+    // worth trying.
+    ExactCover(const Reduced& reduced, const std::vector<Weights>& weights,
+               std::span<const Loadout> loadouts, Work& work);
 
     static bool isTooLarge(const Reduced& reduced);
 
     using Outcome = LoadoutTrial::Outcome;
     // Found: on one of these loadouts. Impossible: on none. NotYet after about so many steps;
-    // called again, it goes on. No loadout may have more waste than mostWaste.
+    // called again, it goes on. Each has to be within one of those it was made for.
     Outcome run(std::span<const Loadout> loadouts, std::uint64_t steps, Work& work);
     bool isFilled() const { return !m_lists.empty(); }
     // Of the last run that found something.
@@ -42,6 +40,7 @@ class ExactCover {
 
     const Reduced& m_reduced;
     std::int64_t m_mostWaste;
+    Prospects m_prospects;
     ShapeTable m_table;
     std::vector<SelectionList> m_lists;  // of each stock, once the table is complete
     Counts m_asked{};

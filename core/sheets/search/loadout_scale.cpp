@@ -109,33 +109,43 @@ void LoadoutScale::invert() {
     }
 }
 
-SmallWeights LoadoutScale::prices(int steps, Work& work) {
-    start();
+void LoadoutScale::run(int steps, Work& work) {
+    if (m_inverse.empty()) {
+        start();
+    }
     while (steps-- > 0 && !work.over() && step(work)) {
     }
-    return smallPrices();
+}
+
+double LoadoutScale::dearest() const {
+    double dearest = tiny;
+    for (std::size_t k = 0; k < m_kinds.size(); ++k) {
+        dearest = std::max(dearest, inverse(m_scaleRow, k));
+    }
+    return dearest;
+}
+
+std::vector<double> LoadoutScale::prices() const {
+    const double dearestOfAll = dearest();
+    std::vector<double> prices(mostCountedKinds, 0);
+    for (std::size_t k = 0; k < m_kinds.size(); ++k) {
+        prices[m_kinds[k]] = std::max(inverse(m_scaleRow, k), 0.0) / dearestOfAll;
+    }
+    return prices;
 }
 
 SmallWeights LoadoutScale::smallPrices() const {
-    double largest = tiny;
-    for (std::size_t k = 0; k < m_kinds.size(); ++k) {
-        largest = std::max(largest, inverse(m_scaleRow, k));
-    }
     SmallWeights weights{};
-    for (std::size_t k = 0; k < m_kinds.size(); ++k) {
-        const double share = std::max(inverse(m_scaleRow, k), 0.0) / largest;
-        weights[m_kinds[k]] = static_cast<std::int16_t>(std::floor(share * heaviest));
-    }
+    std::ranges::transform(prices(), weights.begin(), [](double price) {
+        return static_cast<std::int16_t>(std::floor(price * heaviest));
+    });
     return weights;
 }
 
 // The selection whose price is most above what its sheet costs.
 LoadoutScale::Column LoadoutScale::bestColumn(Work& work) const {
     const SmallWeights weights = smallPrices();
-    double largest = tiny;
-    for (std::size_t k = 0; k < m_kinds.size(); ++k) {
-        largest = std::max(largest, inverse(m_scaleRow, k));
-    }
+    const double largest = dearest();
     Column best{0, nullptr};
     double most = 1e-6;
     for (std::size_t i = 0; i < m_stocks.size(); ++i) {

@@ -18,12 +18,15 @@ namespace matwright::sheets {
 class LoadoutScale {
   public:
     // lists[s] and loadout[s] of each stock; every kind asked for is in a list of a stock of the
-    // loadout.
+    // loadout. Lists may become longer between calls.
     LoadoutScale(const std::vector<SelectionList>& lists, const Counts& asked,
                  std::span<const int> loadout);
 
-    // The prices after at most so many steps.
-    SmallWeights prices(int steps, Work& work);
+    // At most so many steps.
+    void run(int steps, Work& work);
+    // The prices by now, of the dearest kind 1.
+    std::vector<double> prices() const;
+    SmallWeights smallPrices() const;
 
   private:
     struct Column {
@@ -31,12 +34,12 @@ class LoadoutScale {
         const Counts* counts;
     };
 
+    double dearest() const;
     void start();
     void invert();
     bool step(Work& work);
     Column bestColumn(Work& work) const;
     bool enter(const std::vector<double>& column);
-    SmallWeights smallPrices() const;
     double& inverse(std::size_t row, std::size_t column) { return m_inverse[row * m_n + column]; }
     double inverse(std::size_t row, std::size_t column) const {
         return m_inverse[row * m_n + column];

@@ -108,7 +108,9 @@ bool LoadoutTrial::strikeOut(Work& work) {
         if (!isCovered()) {
             return false;
         }
-        add(LoadoutScale(m_lists, m_asked, m_left).prices(400, work));
+        LoadoutScale scale(m_lists, m_asked, m_left);
+        scale.run(400, work);
+        add(scale.smallPrices());
         if (!strikeOutBy(m_measures.back())) {
             return false;
         }

@@ -34,6 +34,9 @@ std::int64_t PaperSearch::mostWaste() const {
 
 void PaperSearch::goOn(std::uint64_t steps, Work& work) {
     const std::uint64_t end = work.spent() + steps;
+    if (!m_isSharp && !done()) {
+        sharpen(work);
+    }
     while (!done() && !work.over() && work.spent() < end) {
         const std::uint64_t before = work.spent();
         if (!m_candidates.empty()) {
@@ -52,7 +55,7 @@ void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
     // The less waste there may be, the smaller the table: a half-filled one is begun anew.
     const std::int64_t waste = mostWaste();
     if (!m_exact || (!m_exact->isFilled() && waste < m_exactWaste)) {
-        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, waste);
+        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, m_candidates, work);
         m_exactWaste = waste;
     }
     switch (m_exact->run(m_candidates, steps, work)) {

@@ -16,19 +16,17 @@ Counts countedState(const ShapeTable& table, std::size_t state) {
 
 SelectionList fullOn(const Stock& stock, const ShapeTable& table, const Counts& whole,
                      std::int64_t mostWaste) {
-    std::vector<char> fits(table.states(), 0);
-    for (std::size_t state = 1; state < table.states(); ++state) {
-        fits[state] = static_cast<char>(table.fits(state, stock.w, stock.h));
-    }
     SelectionList list;
-    for (std::size_t state = 1; state < table.states(); ++state) {
-        if (!fits[state] || table.areaOf(state) < stock.area() - mostWaste) {
+    for (const std::size_t state : table.shaped()) {
+        if (!table.fits(state, stock.w, stock.h) ||
+            table.areaOf(state) < stock.area() - mostWaste) {
             continue;
         }
         const Counts counts = countedState(table, state);
         bool grows = false;
         for (std::size_t k = 0; k < mostCountedKinds && !grows; ++k) {
-            grows = counts[k] < whole[k] && fits[state + table.strideOf(static_cast<int>(k))];
+            grows = counts[k] < whole[k] &&
+                    table.fits(state + table.strideOf(static_cast<int>(k)), stock.w, stock.h);
         }
         if (!grows) {
             list.push_back(counts);
@@ -45,7 +43,7 @@ std::vector<SelectionList> fullSelections(const ShapeTable& table, const Reduced
     const Counts whole = countedState(table, table.whole());
     for (const Stock& stock : reduced.stocks) {
         lists.push_back(fullOn(stock, table, whole, mostWaste));
-        work.spend(table.states() / 8);
+        work.spend(table.shaped().size() / 2);
     }
     return lists;
 }

@@ -10,13 +10,13 @@
 namespace matwright::sheets {
 
 // How many of each kind, small enough to be compared and weighed a whole selection at a time.
-inline constexpr std::size_t mostCountedKinds = 24;
+inline constexpr std::size_t mostCountedKinds = 40;
 using Counts = std::array<std::int16_t, mostCountedKinds>;
 // Weights of kinds, each at most heaviest.
 using SmallWeights = Counts;
 inline constexpr std::int16_t heaviest = 32'000;
-// A kind may have so many copies that sums of weights stay within 32 bits.
-inline constexpr int mostCountedCopies = 500;
+// No kind may have more copies, so that sums of weights stay within 32 bits.
+inline constexpr int mostCountedCopies = 250;
 
 inline std::int32_t weightOf(const Counts& counts, const SmallWeights& weights) {
     std::int32_t sum = 0;
