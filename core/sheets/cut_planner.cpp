@@ -32,7 +32,9 @@ class Planning {
     CutAnswer run() {
         for (const Reduced& paper : m_papers) {
             m_searches.push_back(std::make_unique<PaperSearch>(paper));
+            m_searches.back()->layFirst(m_work);
         }
+        tell();
         for (const auto& search : m_searches) {
             search->begin(m_work);
         }

@@ -29,19 +29,39 @@ bool PaperSearch::isComplete() const {
 void PaperSearch::begin(Work& work) {
     m_weights = dualFeasibleWeights(m_reduced, work);
     m_packer = std::make_unique<SheetPacker>(m_reduced, m_weights);
-    firstPlan(work);
     m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
     refreshCandidates();
-    if (!m_proved) {
-        improveWeights(m_reduced, m_weights, 40, work);
-        m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
-        refreshCandidates();
-    }
     m_mayBeExact = !ExactCover::isTooLarge(m_reduced);
 }
 
+// Weights for the loadouts in question, the cheapest first; what shows one to be too small may show
+// others as well.
+void PaperSearch::sharpen(Work& work) {
+    constexpr std::uint64_t stepsEach = 20'000'000;
+    constexpr int most = 4;
+    m_isSharp = true;
+    std::vector<Loadout> sharp;
+    for (int n = 0; n < most && !m_proved && !work.over(); ++n) {
+        const auto next = std::ranges::find_if(m_candidates, [&](const Loadout& loadout) {
+            return std::ranges::find(sharp, loadout) == sharp.end();
+        });
+        if (next == m_candidates.end()) {
+            break;
+        }
+        sharp.push_back(*next);
+        const std::size_t before = m_weights.size();
+        sharpenWeights(m_reduced, sharp.back(), m_weights, stepsEach, work);
+        if (m_weights.size() == before) {
+            improveWeights(m_reduced, m_weights, 40, work);
+            n = most;
+        }
+        m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
+        refreshCandidates();
+    }
+}
+
 // Several orders of the sheets at hand: cheapest for their area first, and large ones first.
-void PaperSearch::firstPlan(Work& work) {
+void PaperSearch::layFirst(Work& work) {
     m_missing = m_counts;
     std::vector<std::size_t> order = indexesBelow(m_reduced.stocks.size());
     const auto stock = [&](std::size_t s) -> const Stock& { return m_reduced.stocks[s]; };

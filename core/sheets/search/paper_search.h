@@ -22,7 +22,9 @@ class PaperSearch {
   public:
     explicit PaperSearch(Reduced reduced);
 
-    // Bounds and a first plan.
+    // A first plan, at once; nothing is known about its bound.
+    void layFirst(Work& work);
+    // Bounds, after that.
     void begin(Work& work);
     // Goes on for about this many steps. Does nothing once it is done.
     void goOn(std::uint64_t steps, Work& work);
@@ -41,11 +43,11 @@ class PaperSearch {
     void gatherLeftover(Work& work);
 
   private:
-    void firstPlan(Work& work);
     void tryOrder(const std::vector<int>& sheets, Work& work);
     void take(std::vector<FilledSheet> filled, const std::vector<int>& missing);
     void cheapenSheets();
     void refreshCandidates();
+    void sharpen(Work& work);
     std::vector<Loadout> nearbyLoadouts() const;
     void tryExactly(std::uint64_t steps, Work& work);
     std::int64_t mostWaste() const;
@@ -61,6 +63,7 @@ class PaperSearch {
     std::unique_ptr<ExactCover> m_exact;
     std::int64_t m_exactWaste = 0;
     bool m_mayBeExact = false;
+    bool m_isSharp = false;  // improved as far as may be
     TreeSearch m_tree;
     std::vector<FilledSheet> m_filled;
     std::vector<int> m_missing;

@@ -19,11 +19,8 @@ std::vector<int> PaperSearch::expanded(const Loadout& loadout) const {
     return sheets;
 }
 
-// The most that the candidates have beyond the pieces, or -1 where not all of them are known.
+// The most that the candidates have beyond the pieces.
 std::int64_t PaperSearch::mostWaste() const {
-    if (!m_allCandidates) {
-        return -1;
-    }
     std::int64_t most = 0;
     for (const Loadout& loadout : m_candidates) {
         std::int64_t area = 0;
@@ -37,12 +34,15 @@ std::int64_t PaperSearch::mostWaste() const {
 
 void PaperSearch::goOn(std::uint64_t steps, Work& work) {
     const std::uint64_t end = work.spent() + steps;
+    if (!m_isSharp && !done()) {
+        sharpen(work);
+    }
     while (!done() && !work.over() && work.spent() < end) {
         const std::uint64_t before = work.spent();
         if (!m_candidates.empty()) {
             tryNext(work);
         }
-        if (m_mayBeExact && !done() && isComplete()) {
+        if (m_mayBeExact && m_allCandidates && !done() && isComplete()) {
             tryExactly(std::max<std::uint64_t>(3 * (work.spent() - before), 100'000), work);
         }
         if (work.spent() == before) {
@@ -54,11 +54,11 @@ void PaperSearch::goOn(std::uint64_t steps, Work& work) {
 void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
     // The less waste there may be, the smaller the table: a half-filled one is begun anew.
     const std::int64_t waste = mostWaste();
-    if (!m_exact || (!m_exact->isFilled() && waste >= 0 && waste < m_exactWaste)) {
-        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, waste);
-        m_exactWaste = waste < 0 ? std::numeric_limits<std::int64_t>::max() : waste;
+    if (!m_exact || (!m_exact->isFilled() && waste < m_exactWaste)) {
+        m_exact = std::make_unique<ExactCover>(m_reduced, m_weights, m_candidates, work);
+        m_exactWaste = waste;
     }
-    switch (m_exact->run(cost() - 1, steps, work)) {
+    switch (m_exact->run(m_candidates, steps, work)) {
         case ExactCover::Outcome::Found:
             take(m_exact->filled(), std::vector<int>(m_counts.size(), 0));
             refreshCandidates();

@@ -2,14 +2,26 @@
 #include "core/sheets/search/shape_table.h"
 
 #include <algorithm>
-#include <bit>
+#include <numeric>
 
 namespace matwright::sheets {
 
-bool ShapeTable::isTooLarge(std::span<const int> counts, std::size_t most) {
-    std::size_t states = 1;
+namespace {
+
+std::uint64_t statesOf(std::span<const int> counts) {
+    std::uint64_t states = 1;
     for (const int count : counts) {
-        states *= static_cast<std::size_t>(count) + 1;
+        states *= static_cast<std::uint64_t>(count) + 1;
+    }
+    return states;
+}
+
+}  // namespace
+
+bool ShapeTable::isTooLarge(std::span<const int> counts, std::uint64_t most) {
+    std::uint64_t states = 1;
+    for (const int count : counts) {
+        states *= static_cast<std::uint64_t>(count) + 1;
         if (states > most) {
             return true;
         }
@@ -17,20 +29,47 @@ bool ShapeTable::isTooLarge(std::span<const int> counts, std::size_t most) {
     return false;
 }
 
+double ShapeTable::splits(const Reduced& reduced, std::span<const int> counts,
+                          std::int64_t maxArea) {
+    constexpr std::size_t areaSteps = 500;
+    std::vector<double> ways(areaSteps + 1, 0);
+    ways[0] = 1;
+    for (std::size_t k = 0; k < counts.size(); ++k) {
+        const double share =
+            static_cast<double>(reduced.kinds[k].area()) / static_cast<double>(maxArea);
+        std::vector<double> more = ways;
+        for (int n = 1; n <= counts[k] && n * share <= 1; ++n) {
+            const auto by = static_cast<std::size_t>(n * share * areaSteps);
+            for (std::size_t at = by; at <= areaSteps; ++at) {
+                more[at] += (n + 1) * ways[at - by];
+            }
+        }
+        ways = std::move(more);
+    }
+    return std::accumulate(ways.begin(), ways.end(), 0.0);
+}
+
 ShapeTable::ShapeTable(const Reduced& reduced, std::span<const int> counts, Limits limits)
-    : m_reduced(reduced), m_limits(limits), m_strideOfKind(counts.size(), 0) {
-    std::size_t states = 1;
+    : m_reduced(reduced),
+      m_limits(limits),
+      m_strideOfKind(counts.size(), 0),
+      m_slots(statesOf(counts)),
+      m_stateOf(1, 0) {
     for (std::size_t i = 0; i < counts.size(); ++i) {
         if (counts[i] > 0) {
-            m_digits.push_back({static_cast<int>(i), counts[i], states});
-            m_strideOfKind[i] = states;
-            states *= static_cast<std::size_t>(counts[i]) + 1;
+            m_digits.push_back({static_cast<int>(i), counts[i], m_states});
+            m_strideOfKind[i] = m_states;
+            m_states *= static_cast<std::size_t>(counts[i]) + 1;
         }
     }
-    m_areas.assign(states, 0);
     m_now.assign(m_digits.size(), 0);
+    m_weights.assign(m_limits.prospects ? m_limits.prospects->measures() : 0, 0);
     addTables(reduced.threeStages);
-    m_ranges.assign(states * m_tables.size(), {});
+    m_ranges.assign(m_tables.size(), {});
+    m_parts.resize(m_digits.size() + 1);
+    m_parts[0] = {m_digits.size(), {0}, {0}};
+    m_depth = 1;
+    m_complete = m_digits.empty();
 }
 
 void ShapeTable::addTables(bool threeStages) {
@@ -46,83 +85,122 @@ void ShapeTable::addTables(bool threeStages) {
     }
 }
 
+// The next number in the mixed base, from m_digit up. False after the last.
+bool ShapeTable::advance() {
+    for (std::size_t d = 0; d < m_digit; ++d) {
+        m_state -= static_cast<std::size_t>(m_now[d]) * m_digits[d].stride;
+        m_now[d] = 0;
+    }
+    for (; m_digit < m_digits.size(); ++m_digit) {
+        const Digit& digit = m_digits[m_digit];
+        if (m_now[m_digit] < digit.count) {
+            ++m_now[m_digit];
+            m_state += digit.stride;
+            return true;
+        }
+        m_state -= static_cast<std::size_t>(m_now[m_digit]) * digit.stride;
+        m_now[m_digit] = 0;
+    }
+    return false;
+}
+
+void ShapeTable::weigh() {
+    m_area = 0;
+    std::ranges::fill(m_weights, 0);
+    for (std::size_t d = 0; d < m_digits.size(); ++d) {
+        if (m_now[d] > 0) {
+            const auto kind = static_cast<std::size_t>(m_digits[d].kind);
+            m_area += m_now[d] * m_reduced.kinds[kind].area();
+            for (std::size_t m = 0; m < m_weights.size(); ++m) {
+                m_weights[m] += m_now[d] * m_limits.prospects->weightOf(m, kind);
+            }
+        }
+    }
+}
+
 bool ShapeTable::fill(Work& work, std::uint64_t steps) {
+    constexpr std::size_t mostBoxes = 6'000'000;
     const std::uint64_t start = work.spent();
-    while (m_next < m_areas.size() && work.spent() - start < steps) {
-        const std::size_t state = m_next++;
-        // The next number in the mixed base.
-        std::size_t digit = 0;
-        while (m_now[digit] == m_digits[digit].count) {
-            m_now[digit++] = 0;
+    while (!m_complete && work.spent() - start < steps && m_boxes.size() < mostBoxes) {
+        if (!advance()) {
+            m_complete = true;
+            break;
         }
-        ++m_now[digit];
-        const Kind& kind = m_reduced.kinds[static_cast<std::size_t>(m_digits[digit].kind)];
-        m_areas[state] = m_areas[state - m_digits[digit].stride] + kind.area();
-        if (m_areas[state] <= m_limits.maxArea && !isForbidden()) {
-            fillState(state, work);
+        work.spend();
+        weigh();
+        // With more of the same, or of kinds before, it would be too much as well.
+        const bool tooMuch = m_area > m_limits.maxArea ||
+                             (m_limits.prospects && m_limits.prospects->isTooMuch(m_weights));
+        if (!tooMuch) {
+            fillState(work);
         }
+        m_digit = tooMuch ? m_digit + 1 : 0;
         if (work.over()) {
             // This state may be unfinished, and so the table is for good.
             return false;
         }
     }
-    return m_next == m_areas.size();
+    return m_complete;
 }
 
-bool ShapeTable::isForbidden() const {
-    if (!m_limits.weights) {
-        return false;
+// Only parts with pieces of the lowest kind are new.
+void ShapeTable::findParts() {
+    while (m_depth > 1 && m_parts[m_depth - 1].digit <= m_digit) {
+        --m_depth;
     }
-    std::uint64_t forbidden = 0;  // stocks as bits; those beyond 64 are never forbidden
-    const std::size_t stocks = m_reduced.stocks.size();
-    for (const Weights& weights : *m_limits.weights) {
-        std::int64_t total = 0;
-        for (std::size_t d = 0; d < m_digits.size(); ++d) {
-            total += m_now[d] * weights.ofKind[static_cast<std::size_t>(m_digits[d].kind)];
-        }
-        for (std::size_t s = 0; s < std::min<std::size_t>(stocks, 64); ++s) {
-            forbidden |= std::uint64_t{total > weights.capacity[s]} << s;
+    const Parts& before = m_parts[m_depth - 1];
+    Parts& now = m_parts[m_depth++];
+    now.digit = m_digit;
+    const std::size_t old = before.states.size();
+    const auto copies = static_cast<std::size_t>(m_now[m_digit]);
+    now.states.resize(old * (copies + 1));
+    now.slots.resize(now.states.size());
+    std::ranges::copy(before.states, now.states.begin());
+    std::ranges::copy(before.slots, now.slots.begin());
+    for (std::size_t n = 1; n <= copies; ++n) {
+        for (std::size_t k = 0; k < old; ++k) {
+            const std::size_t part = before.states[k] + n * m_digits[m_digit].stride;
+            now.states[n * old + k] = part;
+            now.slots[n * old + k] = m_slots.find(part);
         }
     }
-    return stocks <= 64 && static_cast<std::size_t>(std::popcount(forbidden)) == stocks;
 }
 
-void ShapeTable::fillState(std::size_t state, Work& work) {
-    m_area = m_areas[state];
-    m_subs.clear();
-    // Every part of the state up to the half, as numbers: one more digit at a time.
-    m_subs.push_back(0);
-    for (std::size_t d = 0; d < m_digits.size(); ++d) {
-        const std::size_t before = m_subs.size();
-        for (int n = 1; n <= m_now[d]; ++n) {
-            for (std::size_t k = 0; k < before; ++k) {
-                m_subs.push_back(m_subs[k] + static_cast<std::size_t>(n) * m_digits[d].stride);
-            }
-        }
-    }
+void ShapeTable::fillState(Work& work) {
+    findParts();
+    work.spend(m_parts[m_depth - 1].states.size() / 4);
+    const std::size_t slot = m_stateOf.size();
+    m_ranges.resize((slot + 1) * m_tables.size());
+    const std::size_t boxes = m_boxes.size();
     for (std::size_t table = 0; table < m_tables.size(); ++table) {
         m_front.clear();
-        addLeaves(state, table);
-        addSplits(state, table, work);
-        Range& own = range(state, table);
+        addLeaves(slot, table);
+        addSplits(table, work);
+        Range& own = range(slot, table);
         own.begin = static_cast<std::uint32_t>(m_boxes.size());
         m_boxes.insert(m_boxes.end(), m_front.begin(), m_front.end());
         own.end = static_cast<std::uint32_t>(m_boxes.size());
-        if (wholeFound(state, table)) {
-            return;
+        if (wholeFound(m_state, table)) {
+            break;
         }
     }
-    work.spend(m_subs.size() / 2);
+    if (m_boxes.size() > boxes) {
+        m_stateOf.push_back(m_state);
+        m_slots.add(m_state, static_cast<std::uint32_t>(slot));
+        m_parts[m_depth - 1].slots.back() = static_cast<std::uint32_t>(slot);
+    } else {
+        m_ranges.resize(slot * m_tables.size());
+    }
 }
 
-void ShapeTable::addLeaves(std::size_t state, std::size_t table) {
+void ShapeTable::addLeaves(std::size_t slot, std::size_t table) {
     if (const int inherits = m_tables[table].inherits; inherits >= 0) {
-        const Range& below = range(state, static_cast<std::size_t>(inherits));
+        const Range& below = range(slot, static_cast<std::size_t>(inherits));
         m_front.assign(m_boxes.begin() + below.begin, m_boxes.begin() + below.end);
         return;
     }
     for (const Digit& digit : m_digits) {
-        if (digit.stride == state) {
+        if (digit.stride == m_state) {
             const Kind& kind = m_reduced.kinds[static_cast<std::size_t>(digit.kind)];
             offer({kind.w, kind.h, digit.kind, -1, Group::Form::Piece});
             if (kind.turn) {
@@ -132,13 +210,16 @@ void ShapeTable::addLeaves(std::size_t state, std::size_t table) {
     }
 }
 
-void ShapeTable::addSplits(std::size_t state, std::size_t table, Work& work) {
-    for (const std::size_t sub : m_subs) {
-        if (sub == 0 || sub > state - sub) {
+void ShapeTable::addSplits(std::size_t table, Work& work) {
+    const std::vector<std::uint32_t>& slots = m_parts[m_depth - 1].slots;
+    for (std::size_t i = 1; 2 * i < slots.size(); ++i) {
+        const std::uint32_t first = slots[i];
+        const std::uint32_t second = slots[slots.size() - 1 - i];
+        if (first == 0 || second == 0) {
             continue;
         }
-        const Range a = range(sub, table);
-        const Range b = range(state - sub, table);
+        const Range a = range(first, table);
+        const Range b = range(second, table);
         if (a.begin == a.end || b.begin == b.end) {
             continue;
         }
@@ -149,7 +230,7 @@ void ShapeTable::addSplits(std::size_t state, std::size_t table, Work& work) {
         if (m_tables[table].stacks) {
             joinStacks(a, b);
         }
-        if (work.over() || (m_limits.wholeOnly && state == whole() && !m_front.empty())) {
+        if (work.over() || (m_limits.wholeOnly && m_state == whole() && !m_front.empty())) {
             return;
         }
     }
@@ -198,6 +279,9 @@ void ShapeTable::offer(Box box) {
         (at != m_front.end() && at->w == box.w && at->h <= box.h)) {
         return;
     }
+    if (m_limits.prospects && !m_limits.prospects->keeps(m_weights, box.w, box.h)) {
+        return;
+    }
     auto last = at;
     while (last != m_front.end() && last->h >= box.h) {
         ++last;
@@ -223,12 +307,23 @@ std::vector<int> ShapeTable::countsOf(std::size_t state) const {
     return counts;
 }
 
+std::int64_t ShapeTable::areaOf(std::size_t state) const {
+    std::int64_t area = 0;
+    for (const Digit& digit : m_digits) {
+        area += static_cast<std::int64_t>(state / digit.stride %
+                                          (static_cast<std::size_t>(digit.count) + 1)) *
+                m_reduced.kinds[static_cast<std::size_t>(digit.kind)].area();
+    }
+    return area;
+}
+
 bool ShapeTable::fits(std::size_t state, std::int32_t w, std::int32_t h) const {
+    const std::size_t slot = m_slots.find(state);
     for (std::size_t table = 0; table < m_tables.size(); ++table) {
         if (!m_tables[table].root) {
             continue;
         }
-        const Range own = range(state, table);
+        const Range own = range(slot, table);
         for (std::uint32_t i = own.begin; i < own.end; ++i) {
             if (m_boxes[i].w <= w && m_boxes[i].h <= h) {
                 return true;
@@ -243,9 +338,10 @@ bool ShapeTable::hasShape(std::size_t state) const {
 }
 
 std::vector<Layout> ShapeTable::layoutsOf(std::size_t state, std::int32_t w, std::int32_t h) const {
+    const std::size_t slot = m_slots.find(state);
     std::vector<Layout> layouts;
     for (std::size_t table = 0; table < m_tables.size(); ++table) {
-        const Range own = range(state, table);
+        const Range own = range(slot, table);
         for (std::uint32_t i = own.begin; m_tables[table].root && i < own.end; ++i) {
             if (m_boxes[i].w <= w && m_boxes[i].h <= h) {
                 layOut(layouts.emplace_back(), i);

@@ -7,9 +7,9 @@
 namespace matwright::sheets {
 
 std::optional<ValueBounds> ValueBounds::made(const Reduced& reduced, const Stock& stock,
-                                             const std::vector<std::int64_t>& values, Work& work) {
+                                             const std::vector<std::int64_t>& values, Work& work,
+                                             std::int64_t mostWork) {
     constexpr std::size_t mostPoints = 4000;
-    constexpr std::int64_t mostWork = 4'000'000'000;
     auto xs = normalPoints(reduced, values, stock, false, true, mostPoints);
     auto ys = normalPoints(reduced, values, stock, true, true, mostPoints);
     if (!xs || !ys) {

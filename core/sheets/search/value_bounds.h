@@ -17,15 +17,21 @@ namespace matwright::sheets {
 // one. `around` is the recursion of Viswanathan & Bagchi (Oper. Res. 41, 1993), from memory.
 class ValueBounds {
   public:
-    // Nothing where there are too many places for cuts (more than 4,000 a side, or too much work).
+    // Nothing where there are too many places for cuts (more than 4,000 a side, or more additions
+    // than mostWork).
     static std::optional<ValueBounds> made(const Reduced& reduced, const Stock& stock,
-                                           const std::vector<std::int64_t>& values, Work& work);
+                                           const std::vector<std::int64_t>& values, Work& work,
+                                           std::int64_t mostWork = 4'000'000'000);
 
     std::int64_t whole() const { return m_inside.back(); }
     // What can be added to a box w x h, both sums of sides.
     std::int64_t around(std::int32_t w, std::int32_t h) const {
         return m_around[indexOf(m_xIndex, m_xs, w) * m_ys.size() + indexOf(m_yIndex, m_ys, h)];
     }
+
+    // The places of cuts, ascending from 0.
+    const std::vector<std::int32_t>& widths() const { return m_xs; }
+    const std::vector<std::int32_t>& heights() const { return m_ys; }
 
   private:
     ValueBounds() = default;

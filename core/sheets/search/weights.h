@@ -31,6 +31,13 @@ std::vector<Weights> dualFeasibleWeights(const Reduced& reduced, Work& work);
 // the pattern's exact value. Keeps the better ones in `found`.
 void improveWeights(const Reduced& reduced, std::vector<Weights>& found, int rounds, Work& work);
 
+// The weights that ask for most of one loadout: the same linear programme for these sheets alone,
+// solved to its end (LoadoutScale), patterns made as they are asked for. Adds the best to `found`.
+// True where they show that the loadout is too small. Ends early after about so many steps, and
+// does nothing for too many kinds.
+bool sharpenWeights(const Reduced& reduced, std::span<const int> loadout,
+                    std::vector<Weights>& found, std::uint64_t steps, Work& work);
+
 // The most of these weights each stock can take; nothing where the tables would be too large.
 bool setCapacities(const Reduced& reduced, Weights& weights, Work& work);
 
