@@ -41,7 +41,7 @@ Error newer(const std::filesystem::path& file, const StoreKind& kind, std::int64
 }
 
 bool bringUp(SqliteDatabase& database, const StoreKind& kind, std::int64_t from) {
-    for (std::size_t step = static_cast<std::size_t>(from); step < kind.steps.size(); ++step) {
+    for (auto step = static_cast<std::size_t>(from); step < kind.steps.size(); ++step) {
         if (database.run(kind.steps[step]) != SQLITE_OK) {
             return false;
         }
