@@ -33,11 +33,15 @@ Result<void> onAllCores(std::size_t count, const std::function<void(std::size_t)
     };
     {
         std::vector<std::jthread> others;
-        try {
-            for (std::size_t n = 1; n < std::min(wanted, count); ++n) {
+        const auto hasStarted = [&] {
+            try {
                 others.emplace_back(run);
+                return true;
+            } catch (const std::exception&) {  // the system has no more threads, or memory for one
+                return false;
             }
-        } catch (const std::exception&) {  // no more threads, or no memory for one
+        };
+        for (std::size_t n = 1; n < std::min(wanted, count) && hasStarted(); ++n) {
         }
         run();
     }

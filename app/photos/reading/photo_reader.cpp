@@ -276,7 +276,8 @@ void PhotoReader::noteState(const ContentKey& content, const Decoded& made) {
 void PhotoReader::setState(const ContentKey& content, PhotoState state, const QString& fault) {
     Condition& known = m_conditions[content];
     if (known.state != state || known.fault != fault) {
-        known = {state, fault};
+        known.state = state;
+        known.fault = fault;
         emit stateChanged(content);
     }
 }

@@ -262,7 +262,7 @@ TEST_F(PhotosInTheWindow, ComeFromAWatchedFolder) {
     addPhotos({paint("first.jpg", 1)});  // the page has photos, so it takes more
     paint("phone/new.jpg", 0);
     EXPECT_TRUE(QTest::qWaitFor([&] { return session().work().photos.size() == 2u; }, 10'000));
-    trigger("Stop watching");
+    trigger("Stop watching phone");
     EXPECT_TRUE(settings.value().watchedFolder.isEmpty());
 }
 

@@ -8,6 +8,7 @@
 #include <functional>
 #include <string>
 #include <thread>
+#include <tuple>
 #include <vector>
 
 #include "core/prints/on_all_cores.h"
@@ -184,7 +185,7 @@ double secondsOfBatch(const std::vector<Photo>& photos, unsigned workers) {
 double throughputOfThisMachine(unsigned cores) {
     const auto secondsOf = [](unsigned workers) {
         const auto start = std::chrono::steady_clock::now();
-        onAllCores(
+        std::ignore = onAllCores(
             workers,
             [](std::size_t) {
                 double grown = 1;
