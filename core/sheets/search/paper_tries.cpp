@@ -76,7 +76,9 @@ void PaperSearch::tryNext(Work& work) {
     const Loadout& loadout = m_candidates[m_next];
     const std::vector<int> sheets = expanded(loadout);
     std::vector<Layout> best;
-    // A few pieces a sheet are better changed about than laid anew.
+    const std::uint64_t before = work.spent();
+    // A few pieces a sheet are better changed about than laid anew; with many, each look whether a
+    // sheet has room for another piece costs as much as laying all of them.
     const bool fewASheet = m_reduced.pieces() < 6 * static_cast<int>(sheets.size());
     bool found = (m_round < 3 || !fewASheet) && tryTree(sheets, work, best);
     std::vector<FilledSheet> filled;
@@ -90,7 +92,8 @@ void PaperSearch::tryNext(Work& work) {
         m_packer->setQueue(std::size_t{2} << std::min(m_round, 6));
         PoolSearch pool(m_reduced, *m_packer, ++m_seed);
         pool.start(sheets, m_round % 2 == 0 && !best.empty() ? best : std::vector<Layout>{});
-        found = pool.run(6000U << std::min(m_round, 8), work);
+        const std::uint64_t most = fewASheet ? work.limit() : 2 * (work.spent() - before);
+        found = pool.run(6000U << std::min(m_round, 8), most, work);
         if (found) {
             filled = pool.filled();
         }

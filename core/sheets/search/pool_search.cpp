@@ -65,10 +65,14 @@ void PoolSearch::start(const std::vector<int>& sheets, const std::vector<Layout>
     }
 }
 
-bool PoolSearch::run(std::uint64_t moves, Work& work) {
+bool PoolSearch::run(std::uint64_t moves, std::uint64_t steps, Work& work) {
+    const std::uint64_t start = work.spent();
     fillFromPool(work);
     constexpr std::uint64_t cycle = 6000;
     for (std::uint64_t move = 0; move < moves && !m_pool.empty() && work.spend(); ++move) {
+        if (work.spent() - start > steps) {
+            break;
+        }
         // From warm to cold, again and again.
         const double age = static_cast<double>(move % cycle) / cycle;
         const double heat = m_meanWorth * 0.2 * std::pow(0.05, age);

@@ -10,7 +10,7 @@
 namespace matwright::sheets {
 
 // How many of each kind, small enough to be compared and weighed a whole selection at a time.
-inline constexpr std::size_t mostCountedKinds = 40;
+inline constexpr std::size_t mostCountedKinds = 64;
 using Counts = std::array<std::int16_t, mostCountedKinds>;
 // Weights of kinds, each at most heaviest.
 using SmallWeights = Counts;
