@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "app/batch/ports.h"
+#include "app/batch/printing_commands.h"
 #include "core/prints/print_job.h"
 
 namespace matwright::app {
@@ -44,6 +45,11 @@ class PhotoCommands {
     virtual int page(const PageCommand& command, BatchPorts& ports) = 0;
     // Every print of a page as a file, made on all cores; then what became of each slot.
     virtual int prints(const PrintsCommand& command, BatchPorts& ports) = 0;
+    // See printing_commands.h.
+    virtual int printPlan(const PrintPlanCommand& command, BatchPorts& ports) = 0;
+    virtual int printers(const PrintersCommand& command, BatchPorts& ports) = 0;
+    virtual int printsOnHand(const PrintsOnHandCommand& command, BatchPorts& ports) = 0;
+    virtual int testSheet(const TestSheetCommand& command, BatchPorts& ports) = 0;
 };
 
 std::unique_ptr<PhotoCommands> makePhotoCommands();

@@ -3,6 +3,7 @@
 
 #include "app/batch/command_parts.h"
 #include "app/batch/photo_commands.h"
+#include "app/batch/printing_options.h"
 
 namespace matwright::app {
 
@@ -11,6 +12,7 @@ struct PhotoCommandLines {
     PhotosCommand photos;
     PageCommand page;
     PrintsCommand prints;
+    PrintingCommandLines printing;
 };
 
 // `lines` and `ports` outlive the run.
