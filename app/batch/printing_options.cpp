@@ -73,12 +73,11 @@ void addPapers(CLI::App* command, PrintersCommand& printers) {
             "--paper",
             [&printers](const std::vector<std::string>& texts) {
                 for (const std::string& text : texts) {
-                    const Result<Size> read = parsePrintSize(text);
-                    const Result<Size> sheet = read ? read : parsePageSize(text);
-                    if (!sheet) {
-                        throw CLI::ValidationError("--paper", sheet.error().sentence);
+                    const Result<Size> read = parsePaperSize(text);
+                    if (!read) {
+                        throw CLI::ValidationError("--paper", read.error().sentence);
                     }
-                    printers.sizes.push_back(*sheet);
+                    printers.sizes.push_back(*read);
                 }
             },
             "A paper it takes, by size; may be given again")

@@ -66,7 +66,7 @@ Result<Printer> printerNamed(const std::vector<Printer>& printers, const std::st
 
 Result<PrinterPaper> paperNamed(const Printer& printer, const std::string& name) {
     std::vector<PrinterPaper> found;
-    const Result<Size> size = parsePrintSize(name);
+    const Result<Size> size = parsePaperSize(name);
     for (const PrinterPaper& paper : printer.papers) {
         if (isSameName(paper.name, name)) {
             return paper;
