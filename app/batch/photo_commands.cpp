@@ -23,6 +23,18 @@ class ReadyPhotoCommands final : public PhotoCommands {
     int doubleCheck(const DoubleCheckCommand& command, BatchPorts& ports) override {
         return runDoubleCheck(command, ports);
     }
+    int printPlan(const PrintPlanCommand& command, BatchPorts& ports) override {
+        return runPrintPlan(command, ports);
+    }
+    int printers(const PrintersCommand& command, BatchPorts& ports) override {
+        return runPrinters(command, ports);
+    }
+    int printsOnHand(const PrintsOnHandCommand& command, BatchPorts& ports) override {
+        return runPrintsOnHand(command, ports);
+    }
+    int testSheet(const TestSheetCommand& command, BatchPorts& ports) override {
+        return runTestSheet(command, ports);
+    }
 };
 
 }  // namespace

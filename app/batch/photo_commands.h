@@ -8,6 +8,7 @@
 
 #include "app/batch/ports.h"
 #include "core/measure/catalogue.h"
+#include "app/batch/printing_commands.h"
 #include "core/prints/print_job.h"
 
 namespace matwright::app {
@@ -55,6 +56,11 @@ class PhotoCommands {
     virtual int prints(const PrintsCommand& command, BatchPorts& ports) = 0;
     // All prints of a page on sheets to look over.
     virtual int doubleCheck(const DoubleCheckCommand& command, BatchPorts& ports) = 0;
+    // See printing_commands.h.
+    virtual int printPlan(const PrintPlanCommand& command, BatchPorts& ports) = 0;
+    virtual int printers(const PrintersCommand& command, BatchPorts& ports) = 0;
+    virtual int printsOnHand(const PrintsOnHandCommand& command, BatchPorts& ports) = 0;
+    virtual int testSheet(const TestSheetCommand& command, BatchPorts& ports) = 0;
 };
 
 std::unique_ptr<PhotoCommands> makePhotoCommands();

@@ -116,6 +116,10 @@ void addPhotoCommands(CLI::App& app, PhotoCommandLines& lines, BatchPorts& ports
     addPage(app, lines.page, ports, add);
     addPrints(app, lines.prints, ports, add);
     addDoubleCheck(app, lines.doubleCheck, ports, add);
+    addPrintingCommands(app, lines.printing, ports, add,
+                        [&ports](std::function<int(PhotoCommands&)> run) {
+                            return withPhotos(ports, std::move(run));
+                        });
 }
 
 }  // namespace matwright::app

@@ -3,6 +3,7 @@
 
 #include "app/batch/command_parts.h"
 #include "app/batch/photo_commands.h"
+#include "app/batch/printing_options.h"
 
 namespace matwright::app {
 
@@ -12,6 +13,7 @@ struct PhotoCommandLines {
     PageCommand page;
     PrintsCommand prints;
     DoubleCheckCommand doubleCheck;
+    PrintingCommandLines printing;
 };
 
 // `lines` and `ports` outlive the run.

@@ -111,6 +111,11 @@ Result<Size> parsePrintSize(std::string_view text) {
                      {"Prints", R"("3 1/2 x 5" or "9 x 13 cm")", smallestSide, largestSide});
 }
 
+Result<Size> parsePaperSize(std::string_view text) {
+    const NamedSize* sheet = findSheetSize(text);
+    return sheet != nullptr ? Result<Size>(sheet->size) : parsePrintSize(text);
+}
+
 std::string typedPageSize(Size size) {
     return typed(size, pageSizeOf(size));
 }

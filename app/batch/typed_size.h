@@ -15,6 +15,8 @@ namespace matwright::app {
 // Errors: BadText, OutOfRange; `where` is empty.
 Result<Size> parsePageSize(std::string_view text);   // sides as pages can have them
 Result<Size> parsePrintSize(std::string_view text);  // sides as prints can have them
+// A paper to print on: an id of the catalogue of sheets or prints, or a size.
+Result<Size> parsePaperSize(std::string_view text);
 
 // What the two read back to the same size: the id where there is one, else "9 1/2 in x 12 in". A
 // print counts either way up.

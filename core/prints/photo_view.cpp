@@ -37,14 +37,25 @@ Reach reachOf(const PhotoView& view, const CropWindow& window) {
         view.picture.size().width * perPixelAcross, view.picture.size().height * perPixelDown};
 }
 
+// The bleed, and what it takes of the corners where the window is turned.
+double beyondOf(const PhotoView& view, const Reach& reach) {
+    const int most =
+        std::max({view.shown.left - view.picture.left, view.picture.right - view.shown.right,
+                  view.shown.top - view.picture.top, view.picture.bottom - view.shown.bottom});
+    const double perPixel = std::max(reach.width / view.picture.size().width,
+                                     reach.height / view.picture.size().height);
+    return 2 * most * perPixel;
+}
+
 // One photo on its way to pixels.
 struct Work {
     WayRound way;
     PixelSize stored;  // the photo's full size as it lies in the file
     CropWindow window;
     Reach reach;
-    PixelSize pixels;  // what is wanted
-    int shrink = 1;    // the decoded picture is this many times smaller
+    double beyond = 0;  // how far that goes past what is shown, at most, on any side
+    PixelSize pixels;   // what is wanted
+    int shrink = 1;     // the decoded picture is this many times smaller
 };
 
 PixelPart smallerBy(const PixelPart& part, double shrink) {
@@ -75,14 +86,15 @@ PixelPart around(const CropWindow& window, const Reach& reach) {
             window.centreY + middleY * c - middleX * s - height / 2, width, height};
 }
 
-// `part` grown to whole pixels of the picture and cut to them.
-PixelPart wholePixels(const PixelPart& part, const VImage& picture) {
-    const double left = std::clamp(std::floor(part.left), 0.0, picture.width() - 1.0);
-    const double top = std::clamp(std::floor(part.top), 0.0, picture.height() - 1.0);
+// `part` grown to whole pixels of the picture and cut to them and to what of the bleed may lie
+// beyond them.
+PixelPart wholePixels(const PixelPart& part, const VImage& picture, double beyond) {
+    const double left = std::clamp(std::floor(part.left), -beyond, picture.width() - 1.0);
+    const double top = std::clamp(std::floor(part.top), -beyond, picture.height() - 1.0);
     const double right =
-        std::clamp<double>(std::ceil(part.left + part.width), left + 1, picture.width());
+        std::clamp<double>(std::ceil(part.left + part.width), left + 1, picture.width() + beyond);
     const double bottom =
-        std::clamp<double>(std::ceil(part.top + part.height), top + 1, picture.height());
+        std::clamp<double>(std::ceil(part.top + part.height), top + 1, picture.height() + beyond);
     return {left, top, right - left, bottom - top};
 }
 
@@ -92,12 +104,11 @@ VImage straightenedPixels(const Work& work, const VImage& picture) {
     const PixelSize decoded{picture.width(), picture.height()};
     const PixelPart part = wholePixels(
         smallerBy(storedPart(work.way, around(work.window, work.reach), work.stored), work.shrink),
-        picture);
-    const VImage kept = turned(
-        work.way, picture
-                      .extract_area(static_cast<int>(part.left), static_cast<int>(part.top),
-                                    static_cast<int>(part.width), static_cast<int>(part.height))
-                      .copy_memory());
+        picture, std::ceil(work.beyond / work.shrink));
+    const VImage kept =
+        turned(work.way, cutOut(picture, static_cast<int>(part.left), static_cast<int>(part.top),
+                                static_cast<int>(part.width), static_cast<int>(part.height))
+                             .copy_memory());
     const PixelPart place = shownPart(work.way, part, decoded);
     const double across = work.reach.width / work.shrink;
     const double down = work.reach.height / work.shrink;
@@ -151,6 +162,7 @@ Work workOf(const LoadedPhoto& photo, const PhotoView& view) {
     const PixelSize upright = turned(wayRound(photo.orientation, 0), work.stored);
     work.window = windowIn(view.crop, upright, view.window);
     work.reach = reachOf(view, work.window);
+    work.beyond = beyondOf(view, work.reach);
     work.pixels = view.picture.size();
     return work;
 }

@@ -33,21 +33,6 @@ AxisCut tried(const Stretch& stretch, int before, int after) {
     return {(sum - count) / 2, count, before, std::abs(sum - twiceMiddle) / 2};
 }
 
-// The part of the picture from `left` and `top`, its edge repeated where it reaches outside.
-VImage cutOut(const VImage& picture, int left, int top, int width, int height) {
-    const int before = std::max(0, -left);
-    const int above = std::max(0, -top);
-    const int after = std::max(0, left + width - picture.width());
-    const int below = std::max(0, top + height - picture.height());
-    VImage whole = picture;
-    if (before + above + after + below > 0) {
-        whole = picture.embed(before, above, picture.width() + before + after,
-                              picture.height() + above + below,
-                              VImage::option()->set("extend", VIPS_EXTEND_COPY));
-    }
-    return whole.extract_area(left + before, top + above, width, height);
-}
-
 VImage smaller(const VImage& picture, const Stretch& across, const Stretch& down) {
     const AxisCut x = cutFor(across);
     const AxisCut y = cutFor(down);
@@ -58,9 +43,28 @@ VImage smaller(const VImage& picture, const Stretch& across, const Stretch& down
         .extract_area(x.skipped, y.skipped, across.pixels, down.pixels);
 }
 
+bool reachesOutside(const Stretch& stretch, int side) {
+    return stretch.start < 0 || stretch.start + stretch.length > side;
+}
+
 // At least one axis grows: one affine step over both. Where the other shrinks, it does so by
 // little, because both come from one window.
 VImage larger(const VImage& picture, const Stretch& across, const Stretch& down) {
+    if (reachesOutside(across, picture.width()) || reachesOutside(down, picture.height())) {
+        // The step repeats the picture's edge for its interpolation only; beyond it is black.
+        constexpr int room = 4;
+        const auto first = [](const Stretch& stretch) {
+            return static_cast<int>(std::floor(stretch.start)) - room;
+        };
+        const auto count = [](const Stretch& stretch) {
+            return static_cast<int>(std::ceil(stretch.length)) + 2 * room + 1;
+        };
+        const int left = first(across);
+        const int top = first(down);
+        return larger(cutOut(picture, left, top, count(across), count(down)),
+                      {across.start - left, across.length, across.pixels},
+                      {down.start - top, down.length, down.pixels});
+    }
     const double x = 1 / across.scale();
     const double y = 1 / down.scale();
     // The library puts pixel middles on whole numbers.
@@ -76,6 +80,20 @@ VImage larger(const VImage& picture, const Stretch& across, const Stretch& down)
 }
 
 }  // namespace
+
+VImage cutOut(const VImage& picture, int left, int top, int width, int height) {
+    const int before = std::max(0, -left);
+    const int above = std::max(0, -top);
+    const int after = std::max(0, left + width - picture.width());
+    const int below = std::max(0, top + height - picture.height());
+    VImage whole = picture;
+    if (before + above + after + below > 0) {
+        whole = picture.embed(before, above, picture.width() + before + after,
+                              picture.height() + above + below,
+                              VImage::option()->set("extend", VIPS_EXTEND_COPY));
+    }
+    return whole.extract_area(left + before, top + above, width, height);
+}
 
 AxisCut cutFor(const Stretch& stretch) {
     AxisCut best;

@@ -31,6 +31,9 @@ struct AxisCut {
 // 300 ppi.
 AxisCut cutFor(const Stretch& stretch);
 
+// The part of the picture from `left` and `top`, its edge repeated where it reaches outside.
+vips::VImage cutOut(const vips::VImage& picture, int left, int top, int width, int height);
+
 // The part `across` x `down` of a picture as across.pixels x down.pixels, resampled once an axis:
 // smaller with a Lanczos kernel of three lobes, larger with the library's bicubic interpolation
 // (it has no Lanczos there). Where the part reaches outside, the picture's edge is repeated.

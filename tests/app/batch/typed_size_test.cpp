@@ -87,5 +87,12 @@ TEST(ShellWord, IsOneWordOfAShell) {
     }
 }
 
+TEST(TypedSizes, OfPapersAreSheetsOrPrints) {
+    EXPECT_EQ(parsePaperSize("letter").value(),
+              (Size{Length::inches(8, 1, 2), Length::inches(11)}));
+    EXPECT_EQ(parsePaperSize("4x6").value(), (Size{Length::inches(4), Length::inches(6)}));
+    EXPECT_FALSE(parsePaperSize("quarto"));
+}
+
 }  // namespace
 }  // namespace matwright::app

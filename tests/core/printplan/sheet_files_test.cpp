@@ -25,6 +25,7 @@ class SheetFiles : public testing::Test {
         const auto file = test::writeBusyPhoto(m_folder / "photo.jpg", {1600, 1200}, 3);
         for (auto& [id, photo] : page.making.work.photos) {
             photo.path = file;
+            photo.content = contentKeyOf(test::readFile(file));
             photo.upright = {1600, 1200};
         }
         std::vector<Printer> printers = test::keptPrinters();

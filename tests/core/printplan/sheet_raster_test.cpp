@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -20,13 +21,14 @@ constexpr int ppi = 300;
 
 class RenderedSheet : public testing::Test {
   protected:
-    // One dark photo for all.
+    // One photo of one shade for all, with fewer pixels than the prints have.
     void usePhoto(PlanPage& page) {
         const std::filesystem::path file = m_folder / "dark.jpg";
-        Raster dark{{1200, 900}, std::vector<std::uint8_t>(3U * 1200 * 900, 40)};
+        const Raster dark{{800, 600}, std::vector<std::uint8_t>(3U * 800 * 600, shade)};
         test::writeFile(file, smallJpeg(dark, 95));
         for (auto& [id, photo] : page.making.work.photos) {
             photo.path = file;
+            photo.content = contentKeyOf(test::readFile(file));
             photo.upright = dark.size;
         }
     }
@@ -67,6 +69,7 @@ class RenderedSheet : public testing::Test {
         return {first, last};
     }
     test::TemporaryFolder m_folder;
+    std::uint8_t shade = 40;
 };
 
 TEST_F(RenderedSheet, IsTheGangWhereNothingIsCorrected) {
@@ -135,6 +138,20 @@ TEST_F(RenderedSheet, GoesOnBeyondTheEdgeOfACorrectedBorderlessPaper) {
     for (int y = 0; y < 1800; ++y) {
         ASSERT_TRUE(isDark(*sheet, 0, y) && isDark(*sheet, 600, y) && isDark(*sheet, 1199, y)) << y;
     }
+}
+
+TEST_F(RenderedSheet, GoesOnWithThePhotosEdgeWhereThePhotoEnds) {
+    // A light photo that is used to its last pixel: nothing dark is made up beyond it.
+    shade = 200;
+    const auto correction = correctionOf(
+        inches(5, 5), {Length::inches(5, 1, 5), Length::inches(5, 1, 10)}, "2026-07-14");
+    const PlanInput input = inputFor({inches(4, 3)}, onePaper(inches(4, 3), true, *correction));
+    const PrintPlan plan = test::soundPlan(input);
+    const auto sheet = renderSheet(plan, plan.sheets.at(0), input.printers, {});
+    ASSERT_TRUE(sheet) << sheet.error().text();
+    const auto [least, most] = std::ranges::minmax_element(sheet->pixels);
+    EXPECT_GT(*least, 190);
+    EXPECT_LT(*most, 210);
 }
 
 TEST_F(RenderedSheet, HasCutMarksOnBarePaperOnly) {

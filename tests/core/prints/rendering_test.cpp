@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -177,6 +178,23 @@ TEST_F(Rendering, RepeatsThePhotosEdgeInTheBleed) {
     EXPECT_LT(at(*rendered, 310, 330)[0], 20);
     EXPECT_GT(at(*rendered, 350, 330)[0], 235);
     EXPECT_GT(at(*rendered, 659, 659)[0], 245);
+}
+
+TEST_F(Rendering, RepeatsThePhotosEdgeInTheBleedOfAPrintThatIsFinerThanThePhoto) {
+    // White, so that a black edge would show; straightened too, where the corners are beyond it.
+    Raster white{{300, 300}, std::vector<std::uint8_t>(3U * 300 * 300, 250)};
+    const Photo photo = written(white);
+    PrintOptions options;
+    options.bleed = pixels(30);
+    Print print = printOf({in(2) + pixels(60), in(2) + pixels(60)});
+    print.trim = Rect::at({pixels(30), pixels(30)}, {in(2), in(2)});
+    print.window = {in(2), in(2)};
+    for (const Angle turn : {Angle::degrees(0), Angle::degrees(7), Angle::degrees(340)}) {
+        print.crop.straighten = turn;
+        const auto rendered = renderPrint(print, photo, options);
+        ASSERT_TRUE(rendered);
+        EXPECT_GT(*std::ranges::min_element(rendered->pixels), 240) << turn.toDegrees();
+    }
 }
 
 TEST_F(Rendering, SaysWhyAPhotoCannotBePrinted) {
