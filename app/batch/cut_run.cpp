@@ -26,7 +26,10 @@ std::expected<std::vector<PaperPage>, int> readPages(const CutCommand& command, 
         }
         Sketch& sketch = loaded->making.sketch;
         const std::string name = sketch.name.empty() ? path.stem().stem().string() : sketch.name;
-        pages.push_back({name, std::move(sketch)});
+        pages.push_back({name, std::move(sketch), {}});
+        for (const auto& [words, look] : loaded->making.work.papers) {
+            pages.back().colours.emplace(words, look.colour);
+        }
     }
     return pages;
 }

@@ -37,13 +37,12 @@ void addStore(CLI::App* command, PapersCommand& papers) {
 }
 
 Colour colourFor(const std::string& text) {
-    unsigned number = 0;
     const bool isHex = text.size() == 7 && text.front() == '#' &&
                        text.find_first_not_of("0123456789abcdefABCDEF", 1) == std::string::npos;
     if (!isHex) {
         throw CLI::ValidationError("--colour", "Write a colour such as #c8aa82.");
     }
-    number = static_cast<unsigned>(std::stoul(text.substr(1), nullptr, 16));
+    const auto number = static_cast<unsigned>(std::stoul(text.substr(1), nullptr, 16));
     return {static_cast<std::uint8_t>(number >> 16U & 0xffU),
             static_cast<std::uint8_t>(number >> 8U & 0xffU),
             static_cast<std::uint8_t>(number & 0xffU)};

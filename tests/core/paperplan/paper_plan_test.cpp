@@ -222,11 +222,14 @@ TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
 }
 
 TEST(PaperPlan, LeftoversOfABoughtSheetComeIntoTheList) {
-    const auto plan = planOf(pageWith({blockOf({in(12), in(7)}, "Plum")}), {});
+    PaperPage page = pageWith({blockOf({in(12), in(7)}, "Plum")});
+    page.colours = {{" plum", {90, 20, 80}}};
+    const auto plan = planOf(page, {});
     const PapersCut cut = papersCut(plan, {}, "Cut papers");
     EXPECT_TRUE(cut.taken.empty());
     ASSERT_EQ(cut.putBack.size(), 1U);
     EXPECT_EQ(cut.putBack[0].name, "Plum");
+    EXPECT_EQ(cut.putBack[0].colour, (Colour{90, 20, 80}));
     EXPECT_EQ(cut.putBack[0].size, (Size{in(12), in(5)}));
     EXPECT_FALSE(findFault(cut.putBack[0]));
 }
