@@ -78,13 +78,20 @@ std::string partName(const PlannedSheet& sheet, const std::vector<std::string>& 
     return letters[at].empty() ? "a leftover" : "the part with " + letters[at];
 }
 
-std::string trimmerText(const CutStep& step, Scale scale) {
-    std::string figure = lengthText(step.setting, scale);
-    if (step.roundedBy().isZero()) {
-        return figure;
+std::string cutText(const PlannedSheet& sheet, const std::vector<std::string>& letters,
+                    const CutStep& cut) {
+    std::string text = cut.turn ? "Turn. " : "";
+    text += cut.set ? fmt::format("Set the trimmer to {} and cut ",
+                                  lengthText(cut.setting, sheet.scale))
+                    : std::string("At the same setting cut ");
+    text += partName(sheet, letters, cut.part);
+    std::vector<std::string> gives;
+    for (const int part : {cut.first, cut.second}) {
+        if (part >= 0) {
+            gives.push_back(partName(sheet, letters, part));
+        }
     }
-    return fmt::format("{} ({} too {})", figure, exactText(abs(step.roundedBy())),
-                       step.roundedBy().isPositive() ? "long" : "short");
+    return text + fmt::format(": {}.", fmt::join(gives, " and "));
 }
 
 }  // namespace
@@ -119,20 +126,25 @@ std::vector<std::string> pieceLines(const PlannedSheet& sheet) {
     return texts;
 }
 
-std::string stepSentence(const PlannedSheet& sheet, std::size_t step) {
-    const CutStep& cut = sheet.steps.steps[step];
+std::vector<std::string> stepSentences(const PlannedSheet& sheet) {
     const std::vector<std::string> letters = partLetters(sheet.plan);
-    std::string text = cut.turn ? "Turn. " : "";
-    text += cut.set ? fmt::format("Set the trimmer to {} and cut ", trimmerText(cut, sheet.scale))
-                    : std::string("At the same setting cut ");
-    text += partName(sheet, letters, cut.part);
-    std::vector<std::string> gives;
-    for (const int part : {cut.first, cut.second}) {
-        if (part >= 0) {
-            gives.push_back(partName(sheet, letters, part));
+    const std::map<int, OffSize> off = offSizes(sheet.steps, sheet.plan);
+    std::vector<std::string> texts;
+    texts.reserve(sheet.steps.steps.size());
+    for (const CutStep& cut : sheet.steps.steps) {
+        texts.push_back(cutText(sheet, letters, cut));
+        for (const int part : {cut.first, cut.second}) {
+            if (const auto found = off.find(part); found != off.end()) {
+                texts.back() +=
+                    " " + offText(letters[static_cast<std::size_t>(part)], found->second);
+            }
         }
     }
-    return text + fmt::format(": {}.", fmt::join(gives, " and "));
+    return texts;
+}
+
+std::string stepSentence(const PlannedSheet& sheet, std::size_t step) {
+    return stepSentences(sheet)[step];
 }
 
 std::string knifeSentence(const PlannedSheet& sheet, const KnifeCut& cut) {

@@ -188,8 +188,9 @@ class SheetOnPages {
 
     std::vector<StepCell> cells() const {
         std::vector<StepCell> all;
-        for (std::size_t i = 0; i < m_sheet.steps.steps.size(); ++i) {
-            const std::string sentence = fmt::format("{}. {}", i + 1, stepSentence(m_sheet, i));
+        const std::vector<std::string> sentences = stepSentences(m_sheet);
+        for (std::size_t i = 0; i < sentences.size(); ++i) {
+            const std::string sentence = fmt::format("{}. {}", i + 1, sentences[i]);
             all.push_back({i, brokenLines(sentence, wordsRoom(), wordsHeight)});
         }
         return all;

@@ -45,8 +45,11 @@ std::string pieceName(const PlannedSheet& sheet, int piece);
 std::vector<std::string> pieceLines(const PlannedSheet& sheet);
 
 // "Set the trimmer to 4 1/4 in and cut the sheet: A and the part with B–D." "Turn. At the same
-// setting cut the part with B–D: …". Where the setting is not on the scale the sentence says by how
-// much the piece comes out too long or short. `step` counts from 0.
+// setting cut the part with B–D: …". After the cut that finishes a piece the sentence says by how
+// much it comes out too long or short where settings are not on the scale, its own or those of the
+// cuts before: "… B comes out 1/32 in too short from top to bottom."
+std::vector<std::string> stepSentences(const PlannedSheet& sheet);
+// One of them, counted from 0.
 std::string stepSentence(const PlannedSheet& sheet, std::size_t step);
 
 // "With a knife cut the middle out of A, 1/2 in inside its edges on the left, …: it is sheet 3.",

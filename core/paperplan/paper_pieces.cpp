@@ -127,30 +127,47 @@ class PieceFinder {
     // Adds it in one piece, or in two where the fold parts it.
     void part(PaperPiece found, const Piece& piece, const Rect& onPage) {
         const std::vector<Rect> sides = pages(m_pages[found.page].sketch.page);
-        const bool crosses = sides.size() == 2 && onPage.left() < sides[0].right() &&
-                             onPage.right() > sides[1].left();
-        if (!crosses) {
-            m_found.push_back(std::move(found));
-            return;
-        }
-        if (found.isAngled || !std::holds_alternative<RectangleShape>(piece.shape)) {
-            found.remark =
-                "It lies over the fold: it is cut in one piece; part it at the fold by hand.";
+        const bool reachesIn = sides.size() == 2 && onPage.right() > sides[0].right() &&
+                               onPage.left() < sides[1].left();
+        const bool isLeft = reachesIn && onPage.left() < sides[0].right();
+        const bool isRight = reachesIn && onPage.right() > sides[1].left();
+        const bool canPart = !found.isAngled && std::holds_alternative<RectangleShape>(piece.shape);
+        if (!canPart || (!isLeft && !isRight)) {
+            if (reachesIn) {
+                found.remark = wholeRemark(isLeft, isRight);
+            }
             m_found.push_back(std::move(found));
             return;
         }
         found.middle.reset();
-        found.remark = "It is parted at the fold, a part for each page.";
-        const std::string name = found.name;
-        const Length height = found.size.height;
-        found.side = FoldSide::Left;
-        found.name = name + ", left page";
-        found.size = {sides[0].right() - onPage.left(), height};
-        m_found.push_back(found);
-        found.side = FoldSide::Right;
-        found.name = name + ", right page";
-        found.size = {onPage.right() - sides[1].left(), height};
-        m_found.push_back(std::move(found));
+        PaperPiece right = found;
+        found.size.width = sides[0].right() - onPage.left();
+        right.size.width = onPage.right() - sides[1].left();
+        if (isLeft != isRight) {
+            m_found.push_back(isLeft ? std::move(found) : std::move(right));
+            m_found.back().remark = "It is cut at the page's edge: the rest would lie in the fold.";
+            return;
+        }
+        addParted(std::move(found), std::move(right));
+    }
+
+    void addParted(PaperPiece left, PaperPiece right) {
+        left.side = FoldSide::Left;
+        left.name += ", left page";
+        right.side = FoldSide::Right;
+        right.name += ", right page";
+        left.remark = right.remark = "It is parted at the fold, a part for each page.";
+        m_found.push_back(std::move(left));
+        m_found.push_back(std::move(right));
+    }
+
+    static std::string wholeRemark(bool isLeft, bool isRight) {
+        if (isLeft && isRight) {
+            return "It lies over the fold: it is cut in one piece; part it at the fold by hand.";
+        }
+        return isLeft || isRight ? "It reaches into the fold: it is cut in one piece; cut it off "
+                                   "at the page's edge by hand."
+                                 : "It lies in the fold, on neither page: it is cut in one piece.";
     }
 
     std::span<const PaperPage> m_pages;

@@ -50,9 +50,9 @@ struct PaperPiece {
 //
 // A piece of a double page that lies on both pages is parted at the fold where it is a rectangle
 // turned by no more than quarter turns: each page gets its own part up to its edge, and what would
-// lie over the fold gap is not cut. Anything else that crosses the fold is cut in one piece, and
-// its remark says so.
-// A middle is at least `smallestMiddle` either way; `glueEdge` is 0 or more.
+// lie over the fold gap is not cut. One that lies on one page and reaches only into the gap is cut
+// at its page's edge. Anything else that lies over the fold gap is cut in one piece. The remark
+// says what was done. A middle is at least `smallestMiddle` either way; `glueEdge` is 0 or more.
 inline constexpr Length smallestMiddle = Length::inches(0, 1, 2);
 std::vector<PaperPiece> paperPieces(std::span<const PaperPage> pages, Length glueEdge);
 

@@ -67,13 +67,14 @@ Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
 }
 
 void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job, Scale scale) {
+    const bool endedEarly = plan.endedByClock || plan.cancelled;
     for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
         if (paperKey(plan.pieces[i].paper).empty()) {
             plan.needPaper.push_back(i);
         }
     }
     for (const std::size_t piece : told.uncut) {
-        plan.notCut.push_back({piece, whyNotCut(plan.pieces[piece], job, scale)});
+        plan.notCut.push_back({piece, whyNotCut(plan.pieces[piece], job, scale, endedEarly)});
     }
     plan.toBuy = buyingLines(plan.sheets, scale);
     plan.remarks = planRemarks(job);
@@ -82,7 +83,9 @@ void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job,
 }  // namespace
 
 std::vector<std::string> PaperPlan::summary() const {
-    std::vector<std::string> lines{bound.empty() ? "Nothing is to be cut." : bound + "."};
+    const char* const nothing =
+        needPaper.empty() ? "Nothing is to be cut." : "Nothing can be cut yet.";
+    std::vector<std::string> lines{bound.empty() ? nothing : bound + "."};
     for (const std::string& line : toBuy) {
         lines.push_back("To buy: " + line);
     }
@@ -122,11 +125,13 @@ Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const P
     const ToldApart told = toldApart(kinds, planned->answer.plan, options.rules, plan.pieces);
     assert(faultsOf(told.plan, told.job).empty());
     plan.sheets = paperSheets(told, kinds, plan.pieces, onHand, options);
-    tellWhatIsLeft(plan, told, kinds, options.scale);
-    plan.bound = told.job.pieces.empty() ? "" : boundText(planned->answer, planned->job);
     plan.provedCheapest = planned->answer.provedCheapest;
     plan.endedByClock = planned->answer.endedByClock;
     plan.cancelled = planned->answer.cancelled;
+    tellWhatIsLeft(plan, told, kinds, options.scale);
+    if (!told.job.pieces.empty()) {
+        plan.bound = paperBound(planned->answer, planned->job, plan.sheets);
+    }
     plan.job = told.job;
     plan.plan = told.plan;
     plan.jobPieces = told.jobPieces;

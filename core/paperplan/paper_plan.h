@@ -72,7 +72,8 @@ struct PaperPlan {
     std::vector<PaperNotCut> notCut;
     std::vector<std::size_t> needPaper;  // pieces that name no paper: indexes
     std::vector<std::string> remarks;    // sentences about the whole
-    // "3 sheets, proved cheapest", see boundText().
+    // "3 sheets, proved cheapest", "6 sheets, 1 to buy; not proved cheapest". Empty where nothing
+    // that names a paper is to be cut.
     std::string bound;
     bool provedCheapest = false;
     bool endedByClock = false;
@@ -97,8 +98,9 @@ Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const P
                              const std::function<void(const CutProgress&)>& progress = {});
 
 // What "cut this plan" does to the papers on hand; `onHand` is what the plan was made with. Bought
-// sheets are cut as soon as they are bought: only their leftovers come into the list.
+// sheets are cut as soon as they are bought: only their leftovers come into the list. `once` names
+// this plan, so that it is cut once however often it is told (PapersCut::once).
 PapersCut papersCut(const PaperPlan& plan, std::span<const PaperOnHand> onHand,
-                    std::string_view label);
+                    std::string_view label, std::string_view once = {});
 
 }  // namespace matwright

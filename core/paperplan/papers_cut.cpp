@@ -49,9 +49,10 @@ void addScraps(PapersCut& cut, const PaperSheet& sheet, std::span<const PaperOnH
 }  // namespace
 
 PapersCut papersCut(const PaperPlan& plan, std::span<const PaperOnHand> onHand,
-                    std::string_view label) {
+                    std::string_view label, std::string_view once) {
     PapersCut cut;
     cut.label = label;
+    cut.once = once;
     std::map<PaperId, int> taken;
     for (const PaperSheet& sheet : plan.sheets) {
         if (const auto* hand = std::get_if<FromHand>(&sheet.source)) {
@@ -66,7 +67,8 @@ PapersCut papersCut(const PaperPlan& plan, std::span<const PaperOnHand> onHand,
         }
     }
     for (const auto& [id, count] : taken) {
-        cut.taken.push_back({id, count});
+        const auto entry = std::ranges::find(onHand, id, &PaperOnHand::id);
+        cut.taken.push_back({id, count, entry == onHand.end() ? PaperOnHand() : *entry});
     }
     return cut;
 }

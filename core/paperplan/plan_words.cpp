@@ -29,7 +29,7 @@ std::vector<std::string> pieceSentences(const PaperPiece& piece, bool hasUp) {
     return said;
 }
 
-std::string whyNotCut(const PaperPiece& piece, const PaperJob& job, Scale scale) {
+std::string whyNotCut(const PaperPiece& piece, const PaperJob& job, Scale scale, bool endedEarly) {
     const std::string key = paperKey(piece.paper);
     const auto paper = std::ranges::find_if(
         job.papers, [&](const JobPaper& other) { return paperKey(other.name) == key; });
@@ -46,13 +46,31 @@ std::string whyNotCut(const PaperPiece& piece, const PaperJob& job, Scale scale)
         return fmt::format("There is no {} on hand. Buy some, or choose another paper.",
                            piece.paper);
     }
-    return fits ? fmt::format("There is not enough {} on hand. Buy some, or choose another paper.",
-                              paper->name)
+    return fits ? fmt::format(
+                      "No room was found for it on what is on hand. {} some {}, or choose another "
+                      "paper.",
+                      endedEarly ? "Look longer, buy" : "Buy", paper->name)
                 : fmt::format(
                       "With {} it fits on no sheet of {}{}. Find a larger sheet, or cut it "
                       "in parts.",
                       sizeText(piece.size, scale), paper->name,
                       paper->hasUp ? " (which is not turned, because of its pattern)" : "");
+}
+
+std::string paperBound(const CutAnswer& answer, const CutJob& job,
+                       std::span<const PaperSheet> sheets) {
+    const bool isWhole = std::ranges::all_of(answer.plan.uncut, [](int n) { return n == 0; });
+    const bool isOnePrice = std::ranges::all_of(
+        job.sheets, [&](const CutSheet& sheet) { return sheet.price == job.sheets.front().price; });
+    if (!isWhole || answer.provedCheapest || isOnePrice) {
+        return boundText(answer, job);
+    }
+    const auto bought = std::ranges::count_if(sheets, [](const PaperSheet& sheet) {
+        return std::holds_alternative<ToBuy>(sheet.source);
+    });
+    return fmt::format("{} sheet{}, {} to buy; not proved cheapest", sheets.size(),
+                       sheets.size() == 1 ? "" : "s",
+                       bought == 0 ? std::string("none") : fmt::to_string(bought));
 }
 
 std::vector<std::string> buyingLines(std::span<const PaperSheet> sheets, Scale scale) {

@@ -28,7 +28,8 @@ int isNoBlank(unsigned char) {
 
 class CsvReader {
   public:
-    CsvReader() {
+    CsvReader(std::size_t maxRows, std::size_t maxFields)
+        : m_maxRows(maxRows), m_maxFields(maxFields) {
         csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI);
         csv_set_space_func(&m_parser, isNoBlank);
     }
@@ -49,11 +50,16 @@ class CsvReader {
             csv_parse(&m_parser, line.data(), line.size(), takeField, takeRow, this);
         const bool isBlank = line.find_first_not_of("\r\n") == std::string_view::npos;
         m_isInside = m_rows.size() == rows && (m_isInside || !isBlank);
-        return done == line.size();
+        return done == line.size() && m_tooLarge.empty();
     }
-    bool finish() { return csv_fini(&m_parser, takeField, takeRow, this) == 0; }
+    bool finish() {
+        return csv_fini(&m_parser, takeField, takeRow, this) == 0 && m_tooLarge.empty();
+    }
 
     Error error() {
+        if (!m_tooLarge.empty()) {
+            return {ErrorCode::TooLarge, m_tooLarge, {}};
+        }
         if (csv_error(&m_parser) != CSV_EPARSE) {
             return {ErrorCode::TooLarge, "There is no memory for this table.", {}};
         }
@@ -68,15 +74,33 @@ class CsvReader {
 
   private:
     static void takeField(void* bytes, std::size_t size, void* self) {
-        static_cast<CsvReader*>(self)->m_fields.emplace_back(static_cast<const char*>(bytes), size);
+        auto* reader = static_cast<CsvReader*>(self);
+        if (reader->m_fields.size() < reader->m_maxFields) {
+            reader->m_fields.emplace_back(static_cast<const char*>(bytes), size);
+        } else if (reader->m_tooLarge.empty()) {
+            reader->m_tooLarge = fmt::format(
+                "Line {} has more than {} fields; that is no line of "
+                "such a table.",
+                reader->m_rowLine, reader->m_maxFields);
+        }
     }
     static void takeRow(int, void* self) {
         auto* reader = static_cast<CsvReader*>(self);
-        reader->m_rows.push_back({reader->m_rowLine, std::move(reader->m_fields)});
+        if (reader->m_rows.size() < reader->m_maxRows) {
+            reader->m_rows.push_back({reader->m_rowLine, std::move(reader->m_fields)});
+        } else if (reader->m_tooLarge.empty()) {
+            reader->m_tooLarge = fmt::format(
+                "Such a table has at most {} lines, the first one included; this one "
+                "has more. Divide it.",
+                reader->m_maxRows);
+        }
         reader->m_fields.clear();
     }
 
     csv_parser m_parser{};
+    std::size_t m_maxRows;
+    std::size_t m_maxFields;
+    std::string m_tooLarge;  // why no more is stored
     std::vector<NumberedRow> m_rows;
     CsvRow m_fields;
     std::size_t m_line = 0;
@@ -95,12 +119,13 @@ std::string csvLine(const CsvRow& row) {
     return line + "\r\n";
 }
 
-Result<std::vector<NumberedRow>> readCsv(std::string_view text) {
+Result<std::vector<NumberedRow>> readCsv(std::string_view text, std::size_t maxRows,
+                                         std::size_t maxFields) {
     constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
     if (text.starts_with(byteOrderMark)) {
         text.remove_prefix(byteOrderMark.size());
     }
-    CsvReader reader;
+    CsvReader reader(maxRows, maxFields);
     while (!text.empty()) {
         const std::size_t end = std::min(text.find('\n'), text.size() - 1) + 1;
         if (!reader.read(text.substr(0, end))) {

@@ -23,10 +23,15 @@ struct NumberedRow {
 // quoted.
 std::string csvLine(const CsvRow& row);
 
+inline constexpr std::size_t maxCsvRows = 100'000;
+inline constexpr std::size_t maxCsvFields = 200;
+
 // Every record; empty lines are left out, blanks belong to their field. LF alone ends a line too,
 // and a byte order mark is passed over. Error: Malformed with the line's number for a quote where
-// none may stand or one that is never closed; TooLarge where there is no memory for it.
-Result<std::vector<NumberedRow>> readCsv(std::string_view text);
+// none may stand or one that is never closed; TooLarge where there are more records, or more fields
+// in one of them, than that, or no memory. Nothing beyond those limits is stored.
+Result<std::vector<NumberedRow>> readCsv(std::string_view text, std::size_t maxRows = maxCsvRows,
+                                         std::size_t maxFields = maxCsvFields);
 
 std::string_view withoutBlanks(std::string_view field);
 

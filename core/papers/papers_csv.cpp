@@ -14,6 +14,8 @@ namespace matwright {
 namespace {
 
 constexpr std::size_t maxCsvBytes = 16UL * 1024 * 1024;
+// More than there are columns, so that a line with a comma too many is named with the others.
+constexpr std::size_t maxFieldsOfLine = 50;
 constexpr std::size_t namedFaults = 10;
 enum Column {
     Name,
@@ -223,7 +225,8 @@ Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text) {
         return std::unexpected(
             csvFault(ErrorCode::TooLarge, "A table of papers may be 16 MB long; divide it."));
     }
-    const Result<std::vector<NumberedRow>> rows = readCsv(text);
+    const Result<std::vector<NumberedRow>> rows =
+        readCsv(text, maxPapersOnHand + 1, maxFieldsOfLine);
     if (!rows) {
         return std::unexpected(rows.error());
     }
@@ -235,11 +238,6 @@ Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text) {
     const Result<std::vector<int>> places = placesIn(heading);
     if (!places) {
         return std::unexpected(places.error());
-    }
-    if (rows->size() - 1 > maxPapersOnHand) {
-        return std::unexpected(
-            csvFault(ErrorCode::TooLarge,
-                     fmt::format("A list of papers holds at most {}.", maxPapersOnHand)));
     }
     Gathered gathered = gather(std::span(*rows).subspan(1), heading.size(), *places);
     if (!gathered.faults.empty()) {

@@ -25,8 +25,9 @@ std::string papersCsv(std::span<const PaperOnHand> papers);
 // them, inches where no unit stands. A byte order mark and lines ended by LF alone are fine; empty
 // lines are passed over.
 //
-// All or nothing: Error (Malformed, NotFound for a column that is needed, TooLarge above 16 MB or
-// maxPapersOnHand) with every faulty line named by its number, up to ten of them.
+// All or nothing: Error (Malformed, NotFound for a column that is needed, TooLarge above 16 MB,
+// maxPapersOnHand or 50 fields in a line) with every faulty line named by its number, up to ten of
+// them.
 Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text);
 
 }  // namespace matwright

@@ -9,7 +9,7 @@ namespace matwright {
 
 namespace {
 
-constexpr std::array<const char*, 1> papersSteps{R"(
+constexpr std::array<const char*, 2> papersSteps{R"(
 CREATE TABLE paper(id INTEGER PRIMARY KEY AUTOINCREMENT, name TEXT NOT NULL, colour INTEGER NOT NULL,
     picture TEXT NOT NULL, picture_width INTEGER NOT NULL, width INTEGER NOT NULL,
     height INTEGER NOT NULL, count INTEGER NOT NULL, sides INTEGER NOT NULL,
@@ -28,6 +28,10 @@ CREATE TABLE cut_piece(change INTEGER NOT NULL REFERENCES change(number) ON DELE
 CREATE INDEX cut_piece_of_change ON cut_piece(change);
 CREATE TABLE version(number INTEGER NOT NULL) STRICT;
 INSERT INTO version VALUES(1);
+)",
+                                                 R"(
+ALTER TABLE change ADD COLUMN once TEXT NOT NULL DEFAULT '';
+CREATE UNIQUE INDEX change_once ON change(once) WHERE once<>'';
 )"};
 
 std::int64_t colourNumber(Colour colour) {
@@ -103,6 +107,13 @@ bool PapersChanging::willChange(PaperId id) {
     return !m_touched.insert(id).second || rememberSides(id, 0);
 }
 
+bool PapersChanging::nameIt(std::string_view once) {
+    return m_database.statement("UPDATE change SET once=? WHERE number=?")
+        .text(1, once)
+        .number(2, m_number)
+        .run();
+}
+
 PaperId PapersChanging::insert(const PaperOnHand& paper) {
     const std::string columns(std::string_view(paperColumns).substr(3));
     SqliteStatement inserting = m_database.statement(
@@ -116,15 +127,15 @@ PaperId PapersChanging::insert(const PaperOnHand& paper) {
     return id;
 }
 
-// What was cut stays written down, but can no longer be taken back.
+// What was cut stays written down, and that it was, but can no longer be taken back.
 bool PapersChanging::forgetOldChanges() {
     return m_database.run(
                fmt::format("UPDATE change SET kept=0 WHERE kept=1 AND number<="
                            "(SELECT number FROM change ORDER BY number DESC LIMIT 1 OFFSET {});"
                            "DELETE FROM paper_then WHERE change IN (SELECT number FROM change "
                            "WHERE kept=0);"
-                           "DELETE FROM change WHERE kept=0 AND number NOT IN (SELECT change FROM "
-                           "cut_piece);",
+                           "DELETE FROM change WHERE kept=0 AND once='' AND number NOT IN "
+                           "(SELECT change FROM cut_piece);",
                            keptPapersChanges)
                    .c_str()) == 0;
 }

@@ -30,6 +30,8 @@ class PapersChanging {
     std::int64_t number() const { return m_number; }
     // Before an entry is changed or removed.
     bool willChange(PaperId id);
+    // Names this change, which no other may be called; not empty.
+    bool nameIt(std::string_view once);
     // Gives an id of 0 where it failed.
     PaperId insert(const PaperOnHand& paper);
     bool commit();

@@ -74,10 +74,16 @@ std::optional<Error> findFaultOfCut(const PapersCut& cut) {
     if (cut.label.empty() || !isValidText(cut.label, false)) {
         return bad("A change needs a name of one line.");
     }
+    if (cut.once.size() > maxCutNameBytes || !isValidText(cut.once, false)) {
+        return bad("What a cut is known by is one line of at most 200 letters.");
+    }
     std::vector<PaperId> ids;
     for (const PapersCut::Taken& taken : cut.taken) {
         if (taken.count <= 0 || std::ranges::find(ids, taken.id) != ids.end()) {
             return bad("Every paper is taken once, and at least one sheet of it.");
+        }
+        if (taken.planned.id != taken.id) {
+            return bad("Of every paper that is taken it has to be said how it was when planned.");
         }
         ids.push_back(taken.id);
     }
@@ -95,6 +101,12 @@ std::optional<Error> findFaultOfCut(const PapersCut& cut) {
     return std::nullopt;
 }
 
+// All but the count.
+bool isAsPlanned(PaperOnHand paper, const PaperOnHand& planned) {
+    paper.count = planned.count;
+    return paper == planned;
+}
+
 // Nothing where it is done; an error that says why not, or one without words: ask the database.
 std::optional<Error> takeSheets(SqliteDatabase& database, PapersChanging& changing,
                                 const PapersCut::Taken& taken) {
@@ -105,6 +117,12 @@ std::optional<Error> takeSheets(SqliteDatabase& database, PapersChanging& changi
             "There are not as many sheets of this paper on hand as the plan takes, perhaps "
             "because another program has used some. Nothing was changed; plan anew.",
             paper ? paper->name : ""};
+    }
+    if (!isAsPlanned(*paper, taken.planned)) {
+        return Error{ErrorCode::BadEdit,
+                     "This paper was changed since the cut was planned, perhaps by another "
+                     "program. Nothing was changed; plan anew.",
+                     paper->name};
     }
     const int left = paper->count - taken.count;
     const bool good = changing.willChange(taken.id) && (left == 0 && paper->kind == PaperKind::Scrap
@@ -120,6 +138,17 @@ bool putBackSheets(SqliteDatabase& database, PapersChanging& changing, const Pap
                setCount(database, same->id, same->count + paper.count);
     }
     return changing.insert(paper).value != 0;
+}
+
+// Whether a cut of that name stands in the journal and is not taken back; nothing where the
+// database fails.
+std::optional<bool> wasDone(SqliteDatabase& database, const std::string& once) {
+    if (once.empty()) {
+        return false;
+    }
+    SqliteStatement asked = database.statement("SELECT 1 FROM change WHERE once=? AND undone=0");
+    const bool found = asked.text(1, once).next();
+    return asked.failure() != 0 ? std::nullopt : std::optional(found);
 }
 
 bool writeDown(SqliteDatabase& database, std::int64_t change, const PapersCut::Piece& piece) {
@@ -138,6 +167,27 @@ bool writeDown(SqliteDatabase& database, std::int64_t change, const PapersCut::P
 
 std::int64_t papersIn(SqliteDatabase& database) {
     return database.number("SELECT count(*) FROM paper", -1);
+}
+
+// Nothing where all of it is done.
+std::optional<Error> carryOut(SqliteDatabase& database, PapersChanging& changing,
+                              const PapersCut& cut) {
+    for (const PapersCut::Taken& taken : cut.taken) {
+        if (auto refused = takeSheets(database, changing, taken)) {
+            return refused;
+        }
+    }
+    bool good = true;
+    for (const PaperOnHand& paper : cut.putBack) {
+        good = good && (paper.count == 0 || putBackSheets(database, changing, paper));
+    }
+    if (good && papersIn(database) > std::int64_t{maxPapersOnHand}) {
+        return tooManyPapers();
+    }
+    for (const PapersCut::Piece& piece : cut.pieces) {
+        good = good && writeDown(database, changing.number(), piece);
+    }
+    return good ? std::nullopt : std::optional(storeError(database, papersStoreKind));
 }
 
 }  // namespace
@@ -254,38 +304,27 @@ Result<void> PapersStore::remove(std::span<const PaperOnHand> papers) {
     return {};
 }
 
-Result<void> PapersStore::cut(const PapersCut& cut) {
+Result<bool> PapersStore::cut(const PapersCut& cut) {
     if (auto fault = findFaultOfCut(cut)) {
         return std::unexpected(*fault);
     }
     PapersChanging changing(m_database, cut.label);
-    if (!changing.hasBegun()) {
+    const std::optional<bool> before =
+        changing.hasBegun() ? wasDone(m_database, cut.once) : std::nullopt;
+    if (before == true) {
+        return false;
+    }
+    if (!before || (!cut.once.empty() && !changing.nameIt(cut.once))) {
         return std::unexpected(failure());
     }
-    for (const PapersCut::Taken& taken : cut.taken) {
-        if (auto refused = takeSheets(m_database, changing, taken)) {
-            return std::unexpected(*refused);
-        }
-    }
-    for (const PaperOnHand& paper : cut.putBack) {
-        if (paper.count > 0 && !putBackSheets(m_database, changing, paper)) {
-            return std::unexpected(failure());
-        }
-    }
-    if (papersIn(m_database) > std::int64_t{maxPapersOnHand}) {
-        return std::unexpected(tooManyPapers());
-    }
-    for (const PapersCut::Piece& piece : cut.pieces) {
-        if (!writeDown(m_database, changing.number(), piece)) {
-            return std::unexpected(failure());
-        }
+    if (auto refused = carryOut(m_database, changing, cut)) {
+        return std::unexpected(*refused);
     }
     if (!changing.commit()) {
         return std::unexpected(failure());
     }
-    return {};
+    return true;
 }
-
 Result<std::vector<PapersCut::Piece>> PapersStore::cutPieces() {
     SqliteStatement asked = m_database.statement(
         "SELECT cut_piece.name,paper,width,height,count FROM cut_piece "

@@ -14,11 +14,16 @@
 
 namespace matwright {
 
+inline constexpr std::size_t maxCutNameBytes = 200;
+
 // What cutting a plan does to the papers on hand.
 struct PapersCut {
     struct Taken {
         PaperId id;
         int count = 1;
+        // The entry as it was when the cut was planned, with that id: it must still be so, but for
+        // its count.
+        PaperOnHand planned = {};
         friend bool operator==(const Taken&, const Taken&) = default;
     };
     // Written down as cut, for the person and for accounts: of how many, how large, from what.
@@ -33,6 +38,9 @@ struct PapersCut {
     std::vector<Taken> taken;          // at most once an id
     std::vector<PaperOnHand> putBack;  // usable leftovers, with their sizes; ids 0
     std::vector<Piece> pieces;
+    // Names this one cut, as the caller likes (one line of at most maxCutNameBytes): told again it
+    // changes nothing, until it is taken back. Empty: a cut of its own each time.
+    std::string once = {};
     friend bool operator==(const PapersCut&, const PapersCut&) = default;
 };
 
@@ -69,8 +77,10 @@ class PapersStore {
 
     // Takes sheets off, puts leftovers back (added to an entry that is the same but for its count)
     // and writes the pieces down. Whole sheets that are used up stay with a count of 0, scraps go.
-    // BadEdit where there are not as many sheets as are taken; nothing is changed then.
-    Result<void> cut(const PapersCut& cut);
+    // True: it is done now. False where `cut.once` was done before, by whichever program, and not
+    // taken back; nothing is changed then, and that is no error. BadEdit where an entry is not as
+    // planned any more or there are not as many sheets as are taken; nothing is changed either.
+    Result<bool> cut(const PapersCut& cut);
     // Everything that was cut and not taken back, oldest first.
     Result<std::vector<PapersCut::Piece>> cutPieces();
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/measure/length_text.h"
@@ -39,9 +41,12 @@ struct SheetSteps {
 std::vector<SheetSteps> stepsOf(const CutPlan& plan, Scale scale);
 
 // "Turn. Set the trimmer to 4 1/4 in, cut part 3: piece 2 and part 5." Where the setting is not on
-// the scale: "Set the trimmer to ≈3 5/16 in (1/64 in too long), cut …". Pieces and parts are
-// counted from 1; `sheet` is the one the step belongs to.
+// the scale: "Set the trimmer to ≈3 5/16 in, cut …". Pieces and parts are counted from 1; `sheet`
+// is the one the step belongs to.
 std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale);
+// The same of every step; after the cut that finishes a piece is said by how much it comes out too
+// long or short: "… Piece 2 comes out 1/64 in too short from left to right."
+std::vector<std::string> stepTexts(const SheetSteps& steps, const SheetPlan& sheet, Scale scale);
 
 // What lies on the table after the steps: carried out from the sheet's size alone, cut by cut, with
 // what the blade takes. Knows nothing of the plan's areas.
@@ -51,8 +56,24 @@ struct CutOff {
     friend bool operator==(const CutOff&, const CutOff&) = default;
 };
 enum class SettingUsed { Exact, Shown };
+// With the shown settings a part of which rounding leaves nothing is not on the table, and what it
+// leaves where the plan has no part is not counted.
 // Errors: BadEdit where a step cuts what is not there or beside it, with the number of the step.
 Result<std::vector<CutOff>> carriedOut(const SheetSteps& steps, Size sheet, Length kerf,
                                        SettingUsed used);
+
+// How much a piece comes out too large, too small below 0, with the trimmer at the shown settings:
+// errors of all the cuts that make it, of what lay behind the blade too. Sides as they lie on the
+// sheet.
+struct OffSize {
+    Length width;
+    Length height;
+    bool isLost = false;  // nothing of it is left; the sides say nothing then
+    friend bool operator==(const OffSize&, const OffSize&) = default;
+};
+// By part, of the pieces that differ. The steps are those of the sheet.
+std::map<int, OffSize> offSizes(const SheetSteps& steps, const SheetPlan& sheet);
+// "B comes out 1/32 in too short from top to bottom."
+std::string offText(std::string_view name, const OffSize& off);
 
 }  // namespace matwright

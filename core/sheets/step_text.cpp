@@ -25,20 +25,11 @@ std::string nameOf(int index, const SheetPlan& sheet) {
     return fmt::format("part {}", index + 1);
 }
 
-std::string settingText(const CutStep& step, Scale scale) {
-    std::string figure = lengthText(step.setting, scale);
-    if (step.roundedBy().isZero()) {
-        return figure;
-    }
-    return fmt::format("{} ({} too {})", figure, exactText(abs(step.roundedBy())),
-                       step.roundedBy().isPositive() ? "long" : "short");
-}
-
 }  // namespace
 
 std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale) {
     std::string text = step.turn ? "Turn. " : "";
-    text += step.set ? fmt::format("Set the trimmer to {}, cut ", settingText(step, scale))
+    text += step.set ? fmt::format("Set the trimmer to {}, cut ", lengthText(step.setting, scale))
                      : fmt::format("At the same setting cut ");
     text += nameOf(step.part, sheet) + ": ";
     std::vector<std::string> gives;
@@ -48,6 +39,22 @@ std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale) {
         }
     }
     return text + fmt::format("{}.", fmt::join(gives, " and "));
+}
+
+std::vector<std::string> stepTexts(const SheetSteps& steps, const SheetPlan& sheet, Scale scale) {
+    const std::map<int, OffSize> off = offSizes(steps, sheet);
+    std::vector<std::string> texts;
+    texts.reserve(steps.steps.size());
+    for (const CutStep& step : steps.steps) {
+        texts.push_back(stepText(step, sheet, scale));
+        for (const int part : {step.first, step.second}) {
+            if (const auto found = off.find(part); found != off.end()) {
+                const int piece = sheet.parts[static_cast<std::size_t>(part)].piece;
+                texts.back() += " " + offText(fmt::format("Piece {}", piece + 1), found->second);
+            }
+        }
+    }
+    return texts;
 }
 
 }  // namespace matwright

@@ -155,7 +155,7 @@ class PapersWorker final : public StockWorker {
                                       4 + below(random, static_cast<std::uint64_t>(steps) - 8));
         const Size piece{width, paper.size.height};
         const Size rest{paper.size.width - width, paper.size.height};
-        PapersCut cut{"Cut papers", {{paper.id, 1}}, {}, {{"piece", m_name, piece, 1}}};
+        PapersCut cut{"Cut papers", {{paper.id, 1, paper}}, {}, {{"piece", m_name, piece, 1}}};
         Account after = before;
         after.addSheet(paper.size, paper.kind == PaperKind::Scrap, -1);
         after.addCut(piece, 1);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -89,12 +90,36 @@ TEST(CutWords, AStepSaysWhereTheTrimmerIsSetAndWhatComesOff) {
     sheet.steps.steps = {step};
     EXPECT_EQ(stepSentence(sheet, 0), "At the same setting cut the sheet: A and a leftover.");
     step.set = true;
+    sheet.plan.parts[0].at = Length::inches(3, 1, 32);
+    sheet.plan.parts[1].area.y.high = sheet.plan.parts[2].area.y.low = Length::inches(3, 1, 32);
     step.setting = Length::inches(3, 1, 32);
     step.shown = Length::inches(3, 1, 16);
     sheet.steps.steps = {step};
     EXPECT_EQ(stepSentence(sheet, 0),
-              "Set the trimmer to ≈3 1/16 in (1/32 in too long) and cut the sheet: A and a "
-              "leftover.");
+              "Set the trimmer to ≈3 1/16 in and cut the sheet: A and a leftover. A comes out "
+              "1/32 in too long from top to bottom.");
+}
+
+// 5 in less 2 31/32 in are 2 1/32 in; with the trimmer at 3 in 2 in are left.
+TEST(CutWords, WhatLiesBehindTheBladeHasTheOppositeError) {
+    CutJob job;
+    job.pieces = {{{Length::inches(2, 31, 32), Length::inches(12)}, 1, false, 0},
+                  {{Length::inches(2, 1, 32), Length::inches(12)}, 1, false, 0}};
+    job.sheets = {{{Length::inches(5), Length::inches(12)}, std::nullopt, 1, {}, 0}};
+    const auto sheets = test::plannedSheets(job);
+    ASSERT_EQ(sheets.size(), 1U);
+    const PlannedSheet& sheet = sheets.front();
+    ASSERT_EQ(sheet.steps.steps.size(), 1U);
+    const bool isNarrowFirst = sheet.plan.parts[1].piece == 1;
+    EXPECT_EQ(stepSentence(sheet, 0),
+              fmt::format("Set the trimmer to ≈{} in and cut the sheet: A and B. A comes out 1/32 "
+                          "in too long from left to right. B comes out 1/32 in too short from left "
+                          "to right.",
+                          isNarrowFirst ? "2 1/16" : "3"));
+    PlannedSheet fine = sheet;
+    fine.scale = Scale::ThirtySecondInch;
+    fine.steps.steps[0].shown = fine.steps.steps[0].setting;
+    EXPECT_EQ(stepSentence(fine, 0).find("comes out"), std::string::npos);
 }
 
 TEST(CutWords, AKnifeCutSaysWhereItIsAndHowToCut) {

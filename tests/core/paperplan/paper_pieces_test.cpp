@@ -135,10 +135,11 @@ TEST(PaperPieces, AStripTurnedByAQuarterIsPartedAsItLiesOnThePage) {
 
 TEST(PaperPieces, WhatTouchesTheFoldIsNotParted) {
     const Piece left = paperPiece(PieceKind::Strip, {in(2), in(3)}, {in(10), in(2)});
-    const Piece intoTheGap =
-        paperPiece(PieceKind::Strip, {in(2), in(3)}, {Length::inches(10, 1, 2), in(2)});
-    for (const PaperPiece& piece : cutFrom(pageOf({left, intoTheGap}, true))) {
+    const Piece right =
+        paperPiece(PieceKind::Strip, {Length::inches(12, 1, 2), in(3)}, {in(10), in(2)});
+    for (const PaperPiece& piece : cutFrom(pageOf({left, right}, true))) {
         EXPECT_EQ(piece.side, FoldSide::Whole);
+        EXPECT_EQ(piece.size, left.size);
         EXPECT_TRUE(piece.remark.empty());
     }
     Piece angled = paperPiece(PieceKind::Strip, {in(2), in(3)}, {in(20), in(2)});
@@ -146,6 +147,38 @@ TEST(PaperPieces, WhatTouchesTheFoldIsNotParted) {
     const auto found = cutFrom(pageOf({angled}, true));
     ASSERT_EQ(found.size(), 1U);
     EXPECT_NE(found[0].remark.find("fold"), std::string::npos);
+}
+
+// The pages end at 12 in and begin at 12 1/2 in.
+TEST(PaperPieces, WhatReachesOnlyIntoTheFoldGapIsCutAtItsPagesEdge) {
+    const Piece fromLeft =
+        paperPiece(PieceKind::Strip, {in(2), in(3)}, {Length::inches(10, 1, 2), in(2)});
+    const Piece fromRight =
+        paperPiece(PieceKind::Strip, {Length::inches(12, 1, 4), in(3)}, {in(4), in(2)});
+    Piece turned = paperPiece(PieceKind::Strip, {in(7), in(1)}, {in(2), Length::inches(8, 1, 2)});
+    turned.rotation = Angle::degrees(90);  // lies from x = 3 3/4 in to 12 1/4 in
+    const auto found = cutFrom(pageOf({fromLeft, fromRight, turned}, true));
+    ASSERT_EQ(found.size(), 3U);
+    EXPECT_EQ(found[0].size, (Size{in(10), in(2)}));
+    EXPECT_EQ(found[1].size, (Size{Length::inches(3, 3, 4), in(2)}));
+    EXPECT_EQ(found[2].size, (Size{Length::inches(8, 1, 4), in(2)}));
+    for (const PaperPiece& piece : found) {
+        EXPECT_EQ(piece.side, FoldSide::Whole);
+        EXPECT_NE(piece.remark.find("at the page's edge"), std::string::npos) << piece.remark;
+    }
+}
+
+TEST(PaperPieces, WhatCannotBeCutAtTheFoldGapIsCutInOnePieceAndSaysSo) {
+    Piece oval = paperPiece(PieceKind::Block, {in(2), in(3)}, {Length::inches(10, 1, 4), in(2)});
+    oval.shape = OvalShape{};
+    const Piece within =
+        paperPiece(PieceKind::Strip, {Length::inches(12, 1, 8), in(3)}, {in(1, 4), in(2)});
+    const auto found = cutFrom(pageOf({oval, within}, true));
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(found[0].size, oval.size);
+    EXPECT_NE(found[0].remark.find("by hand"), std::string::npos);
+    EXPECT_EQ(found[1].size, within.size);
+    EXPECT_NE(found[1].remark.find("on neither page"), std::string::npos);
 }
 
 TEST(PaperPieces, TheMiddleOfAGuttedMatIsWhatThePhotoHidesLessTheGlueEdge) {

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/paperplan/paper_plan.h"
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 #include "tests/core/paperplan/plan_laws.h"
 #include "tests/support/temporary_folder.h"
@@ -80,6 +83,10 @@ TEST(PaperPlan, WhatNamesNoPaperIsListed) {
     const auto plan = planOf(pageWith({blockOf({in(3), in(4)}, "")}), {});
     EXPECT_TRUE(plan.sheets.empty());
     EXPECT_EQ(plan.needPaper, std::vector<std::size_t>{0});
+    const auto lines = plan.summary();
+    ASSERT_EQ(lines.size(), 2U);
+    EXPECT_EQ(lines[0], "Nothing can be cut yet.");
+    EXPECT_TRUE(lines[1].starts_with("Needs a paper: "));
 }
 
 TEST(PaperPlan, WhatIsNotOnHandIsToBeBought) {
@@ -106,7 +113,9 @@ TEST(PaperPlan, WhatCannotBeCutIsNamedWithWhatToDo) {
         planOf(pageWith({blockOf({in(7), in(12)}, "kraft"), blockOf({in(7), in(12)}, "kraft")}),
                {sheetOf(1, "kraft", {in(12), in(12)})}, nothingToBuy());
     ASSERT_EQ(notEnough.notCut.size(), 1U);
-    EXPECT_TRUE(notEnough.notCut[0].why.starts_with("There is not enough kraft on hand."));
+    EXPECT_EQ(notEnough.notCut[0].why,
+              "No room was found for it on what is on hand. Buy some kraft, or choose another "
+              "paper.");
 }
 
 TEST(PaperPlan, AScrapIsUsedWhereItSavesASheetAndLeftWhereItDoesNot) {
@@ -209,8 +218,11 @@ TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
     const PaperPage page = pageWith({blockOf({in(12), in(7)}, "Kraft")});
     const auto onHand = *store->list();
     const auto plan = planOf(page, onHand);
-    const PapersCut cut = papersCut(plan, onHand, "Cut papers for Holiday");
-    ASSERT_TRUE(store->cut(cut));
+    const PapersCut cut = papersCut(plan, onHand, "Cut papers for Holiday", "plan 1");
+    ASSERT_EQ(cut.taken.size(), 1U);
+    EXPECT_EQ(cut.taken[0].planned, onHand[0]);
+    EXPECT_EQ(store->cut(cut), Result<bool>(true));
+    EXPECT_EQ(store->cut(cut), Result<bool>(false));
     const auto after = *store->list();
     ASSERT_EQ(after.size(), 2U);
     EXPECT_EQ(after[0].count, 1);
@@ -232,6 +244,42 @@ TEST(PaperPlan, LeftoversOfABoughtSheetComeIntoTheList) {
     EXPECT_EQ(cut.putBack[0].colour, (Colour{90, 20, 80}));
     EXPECT_EQ(cut.putBack[0].size, (Size{in(12), in(5)}));
     EXPECT_FALSE(findFault(cut.putBack[0]));
+}
+
+TEST(PaperPlan, ASearchThatEndedEarlySaysToLookLonger) {
+    std::stop_source stop;
+    stop.request_stop();
+    const PaperPage page =
+        pageWith({blockOf({in(7), in(12)}, "kraft"), blockOf({in(7), in(12)}, "kraft")});
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)})};
+    const auto plan = planPapers(std::span(&page, 1), onHand, nothingToBuy(), stop.get_token());
+    ASSERT_TRUE(plan);
+    ASSERT_TRUE(plan->cancelled);
+    ASSERT_FALSE(plan->notCut.empty());
+    EXPECT_EQ(plan->notCut[0].why,
+              "No room was found for it on what is on hand. Look longer, buy some kraft, or choose "
+              "another paper.");
+}
+
+// Own sheets, scraps and bought ones have prices of different kinds.
+TEST(PaperPlan, OfAPlanThatIsNotProvedNoShareOfMadeUpPricesIsSaid) {
+    std::stop_source stop;
+    stop.request_stop();
+    std::vector<Piece> pieces;
+    for (std::int64_t i = 0; i < 12; ++i) {
+        pieces.push_back(blockOf({in(3 + i % 4), in(4 + i % 3)}, "kraft"));
+    }
+    const PaperPage page = pageWith(std::move(pieces));
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)}),
+                                          sheetOf(2, "kraft", {in(7), in(5)}, 3, PaperKind::Scrap)};
+    const auto plan = planPapers(std::span(&page, 1), onHand, {}, stop.get_token());
+    ASSERT_TRUE(plan);
+    ASSERT_FALSE(plan->provedCheapest);
+    ASSERT_TRUE(plan->notCut.empty());
+    const auto bought = std::ranges::count(plan->sheets, PaperSource(ToBuy{}), &PaperSheet::source);
+    EXPECT_EQ(plan->bound,
+              fmt::format("{} sheets, {} to buy; not proved cheapest", plan->sheets.size(),
+                          bought == 0 ? "none" : std::to_string(bought)));
 }
 
 TEST(PaperPlan, AStopRequestEndsWithAWholePlan) {

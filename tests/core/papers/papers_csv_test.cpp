@@ -55,6 +55,37 @@ TEST(Csv, AQuoteInTheWrongPlaceIsTold) {
     }
 }
 
+TEST(Csv, WhatIsBeyondTheLimitsIsNotStored) {
+    EXPECT_EQ(readCsv("a,b\n\nc,d\n", 2, 2)->size(), 2U);
+    // A quote in the wrong place behind the limit is never come to.
+    const auto rows = readCsv("a\nb\nc\nd\"d\n", 2, 2);
+    ASSERT_FALSE(rows);
+    EXPECT_EQ(rows.error().code, ErrorCode::TooLarge);
+    EXPECT_NE(rows.error().sentence.find("at most 2 lines"), std::string::npos);
+    const auto lastRow = readCsv("a\nb\nc", 2, 2);
+    ASSERT_FALSE(lastRow);
+    EXPECT_EQ(lastRow.error().code, ErrorCode::TooLarge);
+    for (const char* text : {"a,b\na,b,c\nd\"d\n", "a,b\na,b,c"}) {
+        const auto fields = readCsv(text, 2, 2);
+        ASSERT_FALSE(fields);
+        EXPECT_EQ(fields.error().code, ErrorCode::TooLarge);
+        EXPECT_TRUE(fields.error().sentence.starts_with("Line 2 has more than 2 fields"));
+    }
+}
+
+TEST(PapersCsv, ATableOfSixteenMegabytesOfNothingIsRefusedForItsSize) {
+    constexpr std::size_t most = 16UL * 1024 * 1024;
+    std::string lines = "name,width,height\n";
+    while (lines.size() + 2 <= most) {
+        lines += "a\n";
+    }
+    for (const std::string& text : {std::string(most, ','), lines}) {
+        const auto read = readPapersCsv(text);
+        ASSERT_FALSE(read);
+        EXPECT_EQ(read.error().code, ErrorCode::TooLarge) << read.error().sentence;
+    }
+}
+
 TEST(Csv, WhatIsWrittenIsReadAsItWas) {
     const CsvRow row{"plain", "a,b", "a \"quoted\" word", "two\r\nlines", " blanks ", "", "é×"};
     EXPECT_EQ(csvLine({"a", "b c", "d,e"}), "a,b c,\"d,e\"\r\n");

@@ -123,7 +123,7 @@ TEST_F(PapersStoreTest, EveryChangeIsTakenBackAndBroughtBackAfterARestart) {
         changed.name = "brown";
         ASSERT_TRUE(store.change(seen, changed));
         states.push_back(listOf(store));
-        PapersCut cut{"Cut papers", {{seen.id, 2}}, {}, {}};
+        PapersCut cut{"Cut papers", {{seen.id, 2, changed}}, {}, {}};
         cut.putBack.push_back(scrap(withoutId(changed), {Length::inches(5), Length::inches(4)}));
         cut.pieces.push_back({"mat", "brown", {Length::inches(2), Length::inches(3)}, 4});
         ASSERT_TRUE(store.cut(cut));
@@ -172,7 +172,8 @@ TEST_F(PapersStoreTest, CuttingTakesSheetsOffAndPutsScrapsBack) {
     const PaperOnHand rest = scrap(kraft(1), {Length::inches(12), Length::inches(3)});
     ASSERT_TRUE(store.add(std::vector{kraft(2), rest}, "Add papers"));
     const auto before = listOf(store);
-    PapersCut cut{"Cut papers", {{before[0].id, 2}, {before[1].id, 1}}, {}, {}};
+    PapersCut cut{
+        "Cut papers", {{before[0].id, 2, before[0]}, {before[1].id, 1, before[1]}}, {}, {}};
     const PaperOnHand left = scrap(kraft(1), {Length::inches(4), Length::inches(3)});
     cut.putBack = {left, left};
     ASSERT_TRUE(store.cut(cut));
@@ -189,14 +190,86 @@ TEST_F(PapersStoreTest, APlanThatTakesMoreThanThereIsChangesNothing) {
     ASSERT_TRUE(store.add(std::vector{kraft(2), kraft(1, {Length::inches(8), Length::inches(8)})},
                           "Add papers"));
     const auto before = listOf(store);
-    const PapersCut cut{"Cut papers", {{before[0].id, 1}, {before[1].id, 2}}, {}, {}};
+    const PapersCut cut{
+        "Cut papers", {{before[0].id, 1, before[0]}, {before[1].id, 2, before[1]}}, {}, {}};
     const auto refused = store.cut(cut);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::BadEdit);
     EXPECT_EQ(listOf(store), before);
-    EXPECT_FALSE(store.cut({"Cut papers", {{before[0].id, 1}, {before[0].id, 1}}, {}, {}}));
-    EXPECT_FALSE(store.cut({"Cut papers", {{PaperId{999}, 1}}, {}, {}}));
+    const PapersCut::Taken one{before[0].id, 1, before[0]};
+    EXPECT_FALSE(store.cut({"Cut papers", {one, one}, {}, {}}));
+    PaperOnHand gone = before[0];
+    gone.id = {999};
+    EXPECT_FALSE(store.cut({"Cut papers", {{gone.id, 1, gone}}, {}, {}}));
+    EXPECT_FALSE(store.cut({"Cut papers", {{before[0].id, 1}}, {}, {}}));
     EXPECT_EQ(listOf(store), before);
+}
+
+TEST_F(PapersStoreTest, ACutToldAgainChangesNothingUntilItIsTakenBack) {
+    PapersStore store = open();
+    PapersStore other = open();
+    ASSERT_TRUE(store.add(kraft(5)));
+    const PaperOnHand seen = listOf(store).front();
+    PapersCut cut{"Cut papers", {{seen.id, 2, seen}}, {}, {}};
+    cut.pieces.push_back({"mat", "kraft", {Length::inches(2), Length::inches(3)}, 1});
+    cut.once = "plan 1";
+    EXPECT_EQ(store.cut(cut), Result<bool>(true));
+    const std::int64_t last = *store.version();
+    EXPECT_EQ(store.cut(cut), Result<bool>(false));
+    EXPECT_EQ(other.cut(cut), Result<bool>(false));
+    EXPECT_EQ(listOf(store).front().count, 3);
+    EXPECT_EQ(store.cutPieces()->size(), 1U);
+    EXPECT_EQ(*store.version(), last);
+    ASSERT_TRUE(*store.undo());
+    ASSERT_TRUE(*store.redo());
+    EXPECT_EQ(store.cut(cut), Result<bool>(false));
+    ASSERT_TRUE(*store.undo());
+    EXPECT_EQ(other.cut(cut), Result<bool>(true));
+    EXPECT_EQ(listOf(store).front().count, 3);
+    cut.once = "plan 2";
+    EXPECT_EQ(store.cut(cut), Result<bool>(true));
+    cut.once = std::string(maxCutNameBytes + 1, 'x');
+    EXPECT_FALSE(store.cut(cut));
+    EXPECT_EQ(listOf(store).front().count, 1);
+}
+
+TEST_F(PapersStoreTest, ACutToldAgainAfterManyChangesIsStillKnown) {
+    PapersStore store = open();
+    ASSERT_TRUE(store.add(kraft(5)));
+    const PaperOnHand seen = listOf(store).front();
+    PapersCut cut{"Cut papers", {{seen.id, 1, seen}}, {}, {}};
+    cut.once = "plan 1";
+    ASSERT_TRUE(store.cut(cut));
+    for (int i = 0; i < keptPapersChanges + 1; ++i) {
+        const PaperOnHand before = listOf(store).front();
+        PaperOnHand changed = before;
+        changed.count = 10 + i;
+        ASSERT_TRUE(store.change(before, changed));
+    }
+    EXPECT_EQ(store.cut(cut), Result<bool>(false));
+}
+
+TEST_F(PapersStoreTest, ACutOfAPaperThatWasChangedMeanwhileIsRefused) {
+    PapersStore store = open();
+    ASSERT_TRUE(store.add(kraft(5)));
+    const PaperOnHand seen = listOf(store).front();
+    PaperOnHand changed = seen;
+    changed.count = 4;
+    ASSERT_TRUE(store.change(seen, changed));
+    EXPECT_TRUE(store.cut({"Cut papers", {{seen.id, 1, seen}}, {}, {}}));
+    PaperOnHand counted = changed;
+    counted.count = 3;
+    for (const bool isName : {true, false}) {
+        PaperOnHand other = counted;
+        isName ? void(other.name = "plum") : void(other.size.width = Length::inches(8));
+        ASSERT_TRUE(store.change(counted, other));
+        const auto refused = store.cut({"Cut papers", {{seen.id, 1, seen}}, {}, {}});
+        ASSERT_FALSE(refused);
+        EXPECT_EQ(refused.error().code, ErrorCode::BadEdit);
+        EXPECT_NE(refused.error().sentence.find("plan anew"), std::string::npos);
+        EXPECT_EQ(listOf(store), std::vector{other});
+        ASSERT_TRUE(store.change(other, counted));
+    }
 }
 
 TEST_F(PapersStoreTest, UndoOfAnotherChangeThanTheOneSeenIsRefused) {
@@ -227,8 +300,9 @@ TEST_F(PapersStoreTest, TheVersionTellsOfEveryChangeWhicheverProgramMadeIt) {
 TEST_F(PapersStoreTest, OnlyTheLastChangesCanBeTakenBackButWhatWasCutStaysWrittenDown) {
     PapersStore store = open();
     ASSERT_TRUE(store.add(kraft(3)));
-    const PaperId id = listOf(store).front().id;
-    ASSERT_TRUE(store.cut({"Cut papers", {{id, 1}}, {}, {{"mat", "kraft", kraft(1).size, 1}}}));
+    const PaperOnHand paper = listOf(store).front();
+    ASSERT_TRUE(store.cut(
+        {"Cut papers", {{paper.id, 1, paper}}, {}, {{"mat", "kraft", kraft(1).size, 1}}}));
     for (int i = 0; i < keptPapersChanges; ++i) {
         const PaperOnHand seen = listOf(store).front();
         PaperOnHand changed = seen;
@@ -281,7 +355,7 @@ TEST_F(PapersStoreTest, RandomChangesAreTakenBackToTheBeginning) {
         } else if (what == 2) {
             ASSERT_TRUE(store.remove(std::span(&papers[any], 1)));
         } else {
-            PapersCut cut{"Cut papers", {{papers[any].id, 1}}, {}, {}};
+            PapersCut cut{"Cut papers", {{papers[any].id, 1, papers[any]}}, {}, {}};
             cut.putBack.push_back(scrap(kraft(1), {Length::inches(3), Length::inches(4)}));
             if (!store.cut(cut)) {
                 ASSERT_EQ(papers[any].count, 0);
