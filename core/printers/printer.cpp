@@ -34,7 +34,7 @@ Error outOfRange(std::string sentence, const PrinterPaper& paper) {
 }
 
 bool isSide(Length side) {
-    return side >= smallestPaperSide && side <= largestPaperSide;
+    return side >= smallestPhotoPaperSide && side <= largestPhotoPaperSide;
 }
 
 bool areMarginsSound(const PrinterPaper& paper) {

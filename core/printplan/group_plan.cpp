@@ -33,7 +33,8 @@ Size uprightSize(Size size) {
     return size.isUpright() ? size : size.turned();
 }
 
-std::int64_t priceOf(const std::vector<DraftSheet>& sheets, const std::vector<PaperKind>& kinds) {
+std::int64_t priceOf(const std::vector<DraftSheet>& sheets,
+                     const std::vector<PrintPaperKind>& kinds) {
     return std::accumulate(sheets.begin(), sheets.end(), std::int64_t{0},
                            [&](std::int64_t sum, const DraftSheet& sheet) {
                                return sum + kinds[sheet.kind].sheet.price;
@@ -48,10 +49,10 @@ void name(CutPart& part, std::size_t print, Size size) {
 
 class Drafting {
   public:
-    Drafting(const std::vector<PlannedPrint>& prints, const std::vector<PaperKind>& kinds,
+    Drafting(const std::vector<PlannedPrint>& prints, const std::vector<PrintPaperKind>& kinds,
              const PrintPlanLimits& limits, const std::stop_token& stop)
         : m_prints(prints), m_kinds(kinds), m_limits(limits), m_stop(stop) {
-        for (const PaperKind& kind : kinds) {
+        for (const PrintPaperKind& kind : kinds) {
             m_left.push_back(kind.sheet.atHand);
         }
     }
@@ -219,7 +220,7 @@ class Drafting {
     }
 
     const std::vector<PlannedPrint>& m_prints;
-    const std::vector<PaperKind>& m_kinds;
+    const std::vector<PrintPaperKind>& m_kinds;
     const PrintPlanLimits& m_limits;
     const std::stop_token& m_stop;
     std::vector<std::optional<int>> m_left;
@@ -232,13 +233,13 @@ class Drafting {
 
 Result<Draft> draftSheets(const std::vector<PlannedPrint>& prints,
                           const std::vector<std::size_t>& those,
-                          const std::vector<PaperKind>& kinds, const PrintPlanLimits& limits,
+                          const std::vector<PrintPaperKind>& kinds, const PrintPlanLimits& limits,
                           const std::stop_token& stop) {
     return Drafting(prints, kinds, limits, stop).run(those);
 }
 
 bool addTo(DraftSheet& sheet, std::size_t print, const std::vector<PlannedPrint>& prints,
-           const std::vector<PaperKind>& kinds, std::uint64_t steps) {
+           const std::vector<PrintPaperKind>& kinds, std::uint64_t steps) {
     std::vector<std::size_t> all = sheet.prints;
     all.push_back(print);
     std::vector<Size> sizes;

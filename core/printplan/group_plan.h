@@ -24,11 +24,11 @@ struct Draft {
 // with a wish where they are wished, then the others, beside them where that is cheaper.
 Result<Draft> draftSheets(const std::vector<PlannedPrint>& prints,
                           const std::vector<std::size_t>& those,
-                          const std::vector<PaperKind>& kinds, const PrintPlanLimits& limits,
+                          const std::vector<PrintPaperKind>& kinds, const PrintPlanLimits& limits,
                           const std::stop_token& stop);
 
 // The print on that sheet too, if it has room; the sheet is laid anew then.
 bool addTo(DraftSheet& sheet, std::size_t print, const std::vector<PlannedPrint>& prints,
-           const std::vector<PaperKind>& kinds, std::uint64_t steps);
+           const std::vector<PrintPaperKind>& kinds, std::uint64_t steps);
 
 }  // namespace matwright

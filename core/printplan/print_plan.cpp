@@ -127,7 +127,7 @@ class Planning {
     }
 
     PrintSheet finished(const DraftSheet& draft, const std::vector<Size>& sizes) const {
-        const PaperKind& kind = m_kinds[draft.kind];
+        const PrintPaperKind& kind = m_kinds[draft.kind];
         PrintSheet sheet{kind.printer,          kind.paper, kind.sheet.size, draft.cuts,
                          {kind.sheet.size, {}}, {}};
         for (const CutPart& part : draft.cuts.parts) {
@@ -148,7 +148,7 @@ class Planning {
         for (const PlannedPrint& print : m_plan.prints) {
             job.pieces.push_back({print.print.paper, 1, true, 0});
         }
-        for (const PaperKind& kind : m_kinds) {
+        for (const PrintPaperKind& kind : m_kinds) {
             job.sheets.push_back(kind.sheet);
         }
         return job;
@@ -157,7 +157,7 @@ class Planning {
     const PlanInput& m_input;
     const PrintPlanLimits& m_limits;
     const std::stop_token& m_stop;
-    std::vector<PaperKind> m_kinds;
+    std::vector<PrintPaperKind> m_kinds;
     PrintPlan m_plan;
 };
 

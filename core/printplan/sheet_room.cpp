@@ -45,8 +45,8 @@ std::vector<Size> sizesToLookFor(const PlanInput& input, const std::vector<Plann
 }
 
 std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPrint>& prints,
-                            const std::vector<PaperKind>& kinds, const std::vector<Size>& sizes,
-                            std::uint64_t steps) {
+                            const std::vector<PrintPaperKind>& kinds,
+                            const std::vector<Size>& sizes, std::uint64_t steps) {
     std::vector<Size> there;
     for (const std::size_t print : sheet.prints) {
         there.push_back(prints[print].print.paper);

@@ -11,7 +11,7 @@ std::vector<Size> sizesToLookFor(const PlanInput& input, const std::vector<Plann
 
 // See PrintSheet::room.
 std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPrint>& prints,
-                            const std::vector<PaperKind>& kinds, const std::vector<Size>& sizes,
-                            std::uint64_t steps);
+                            const std::vector<PrintPaperKind>& kinds,
+                            const std::vector<Size>& sizes, std::uint64_t steps);
 
 }  // namespace matwright
