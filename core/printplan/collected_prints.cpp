@@ -50,7 +50,7 @@ class Collecting {
         return result;
     }
     void takeOrPlan(PlannedPrint print) {
-        const PrintLook look = lookOf(print.print, print.photo);
+        const PrintLook look = lookOf(print.print, print.photo, m_input.bleed);
         const auto found = std::ranges::find_if(
             m_free, [&](const PrintOnHand* onHand) { return onHand->look == look; });
         if (found == m_free.end()) {
@@ -62,7 +62,7 @@ class Collecting {
     }
     void noteAlike(std::size_t index) {
         const PlannedPrint& print = m_result.prints[index];
-        const PrintLook look = lookOf(print.print, print.photo);
+        const PrintLook look = lookOf(print.print, print.photo, m_input.bleed);
         const auto found = std::ranges::find_if(
             m_free, [&](const PrintOnHand* onHand) { return isAlike(onHand->look, look); });
         if (found != m_free.end()) {
