@@ -27,8 +27,10 @@ std::vector<PrintPaperKind> paperKinds(const std::vector<Printer>& printers) {
     std::vector<PrintPaperKind> kinds;
     for (const Printer& printer : printers) {
         for (const PrinterPaper& paper : printer.papers) {
-            kinds.push_back(
-                {printer.id, paper.id, {paper.size, paper.atHand, paper.price, paper.reach(), 0}});
+            kinds.push_back({printer.id,
+                             paper.id,
+                             {paper.size, paper.atHand, paper.price, paper.reach(), 0},
+                             paper.borderless});
         }
     }
     return kinds;

@@ -10,6 +10,7 @@ struct PrintPaperKind {
     PrinterId printer;
     PrinterPaperId paper;
     CutSheet sheet;
+    bool borderless = true;
 };
 
 // In the order of the printers and their papers.
