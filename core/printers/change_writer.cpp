@@ -9,10 +9,8 @@ namespace matwright {
 
 namespace {
 
-constexpr std::size_t mostNameBytes = 1'000;
-
 bool isOneLine(const std::string& text) {
-    return text.size() <= mostNameBytes && std::ranges::none_of(text, [](char letter) {
+    return text.size() <= maxPrintNameBytes && std::ranges::none_of(text, [](char letter) {
                return static_cast<unsigned char>(letter) < ' ';
            });
 }
@@ -25,11 +23,27 @@ struct Before {
 
 }  // namespace
 
+std::optional<Error> pageNameFault(const std::string& page) {
+    if (!page.empty() && isOneLine(page)) {
+        return std::nullopt;
+    }
+    return Error{ErrorCode::BadText,
+                 fmt::format("The name of a page that takes prints is one line of 1 to {} bytes. "
+                             "Give it another name.",
+                             maxPrintNameBytes),
+                 page.substr(0, page.find_first_of("\r\n"))};
+}
+
 std::optional<Error> findFault(const MadePrint& print) {
-    if (!isOneLine(print.photoName) || !isOneLine(print.page)) {
-        return Error{ErrorCode::BadText,
-                     "The name of a photo or page is one line of at most 1,000 bytes.",
-                     print.photoName};
+    if (!isOneLine(print.photoName)) {
+        return Error{
+            ErrorCode::BadText,
+            fmt::format("The name of a photo is one line of at most {} bytes.", maxPrintNameBytes),
+            print.photoName};
+    }
+    if (std::optional<Error> fault =
+            print.page.empty() ? std::nullopt : pageNameFault(print.page)) {
+        return fault;
     }
     if (!parsePrintLook(textOf(print.look))) {
         return Error{ErrorCode::OutOfRange, "What this print shows is not in range.",
@@ -132,10 +146,11 @@ Result<void> ChangeWriter::papersUsed(PrinterPaperId paper, int count) {
     const std::int64_t used = std::min<std::int64_t>(count, found.numberAt(0));
     SqliteStatement set =
         m_database.statement("UPDATE paper SET at_hand = at_hand - ?1 WHERE id = ?2");
-    SqliteStatement kept =
-        m_database.statement("INSERT INTO change_paper(change, paper, used) VALUES(?1,?2,?3)");
+    SqliteStatement kept = m_database.statement(
+        "INSERT INTO change_paper(change, paper, used, left_at_hand) VALUES(?1,?2,?3,?4)");
+    kept.number(1, m_change).number(2, paper.value).number(3, used);
     if (!set.number(1, used).number(2, paper.value).run() ||
-        !kept.number(1, m_change).number(2, paper.value).number(3, used).run()) {
+        !kept.number(4, found.numberAt(0) - used).run()) {
         return failed();
     }
     return {};

@@ -35,9 +35,7 @@ class ChangeWriter {
     std::int64_t m_change = 0;
 };
 
-// BadText where a made print or a date is not sound: names are text on one line of at most
-// maxTextBytes bytes, dates "2026-07-14".
-std::optional<Error> findFault(const MadePrint& print);
+// BadText where it is not written "2026-07-14".
 std::optional<Error> dateFault(const std::string& when);
 
 }  // namespace matwright

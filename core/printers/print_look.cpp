@@ -12,7 +12,7 @@ namespace {
 
 // One after the other: the photo's key, then the numbers in the order of lookNumbers().
 constexpr std::size_t keyDigits = 32;
-constexpr std::size_t numberCount = 22;
+constexpr std::size_t numberCount = 23;
 
 std::vector<std::int64_t> lookNumbers(const PrintLook& look) {
     const Crop& crop = look.crop;
@@ -24,6 +24,7 @@ std::vector<std::int64_t> lookNumbers(const PrintLook& look) {
             look.trim.right().ticks(),
             look.trim.bottom().ticks(),
             look.border.ticks(),
+            look.bleed.ticks(),
             crop.centreX,
             crop.centreY,
             crop.zoom,
@@ -78,8 +79,8 @@ class LookReader {
 
 bool isSoundLook(const PrintLook& look) {
     return look.paper.isPositive() && look.window.isPositive() && look.trim.size().isPositive() &&
-           !look.border.isNegative() && look.from < look.to && isSound(look.crop) &&
-           isSound(look.tone);
+           !look.border.isNegative() && !look.bleed.isNegative() && look.from < look.to &&
+           isSound(look.crop) && isSound(look.tone);
 }
 
 }  // namespace
@@ -105,6 +106,7 @@ std::optional<PrintLook> parsePrintLook(std::string_view text) {
     const Point bottomRight{reader.length(), reader.length()};
     look.trim = {{topLeft.x, bottomRight.x}, {topLeft.y, bottomRight.y}};
     look.border = reader.length();
+    look.bleed = reader.length();
     look.crop.centreX = reader.small();
     look.crop.centreY = reader.small();
     look.crop.zoom = reader.small();

@@ -18,6 +18,7 @@ struct PrintLook {
     Size paper;  // of the print
     Rect trim;   // on it
     Length border;
+    Length bleed;  // how far the picture goes on beyond the trim, where the paper has room for it
     Crop crop;
     Size window;
     double from = 0;  // a part of the window only, see Print

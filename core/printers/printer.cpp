@@ -34,7 +34,7 @@ Error outOfRange(std::string sentence, const PrinterPaper& paper) {
 }
 
 bool isSide(Length side) {
-    return side >= smallestPaperSide && side <= largestPaperSide;
+    return side >= smallestPhotoPaperSide && side <= largestPhotoPaperSide;
 }
 
 bool areMarginsSound(const PrinterPaper& paper) {
@@ -96,6 +96,7 @@ std::optional<Error> findFault(const Printer& printer) {
                      printer.name};
     }
     std::set<std::string> names;
+    std::set<PrinterPaperId> ids;
     for (const PrinterPaper& paper : printer.papers) {
         if (std::optional<Error> fault = findFault(paper)) {
             return fault;
@@ -103,6 +104,12 @@ std::optional<Error> findFault(const Printer& printer) {
         if (!names.insert(paper.name).second) {
             return Error{ErrorCode::BadText,
                          "Two papers of this printer have the same name. Give one another name.",
+                         paper.name};
+        }
+        if (paper.id.value != 0 && !ids.insert(paper.id).second) {
+            return Error{ErrorCode::OutOfRange,
+                         "This paper is twice the same entry of its printer. Add the second one "
+                         "as a new paper.",
                          paper.name};
         }
     }

@@ -66,14 +66,15 @@ inline constexpr std::size_t maxPrinters = 50;
 inline constexpr std::size_t maxPapersOfPrinter = 50;
 inline constexpr std::size_t maxPrinterNameBytes = 200;
 inline constexpr int maxPapersAtHand = 100'000;
-inline constexpr Length smallestPaperSide = Length::inches(1);
-inline constexpr Length largestPaperSide = Length::inches(60);
+inline constexpr Length smallestPhotoPaperSide = Length::inches(1);
+inline constexpr Length largestPhotoPaperSide = Length::inches(60);
 
 // The first rule broken (OutOfRange or BadText, a whole sentence, `where` the printer or paper), or
 // nothing: names are text on one line of 1 to maxPrinterNameBytes bytes (a queue's may be empty),
-// no two papers of a printer have one name, sides are smallestPaperSide to largestPaperSide,
-// margins 0 or more and leave 1/2 in to print on, prices 0 to maxSheetPrice, at hand 0 to
-// maxPapersAtHand, corrections sound, at most maxPapersOfPrinter papers.
+// no two papers of a printer have one name or one id other than 0, sides are smallestPhotoPaperSide
+// to largestPhotoPaperSide, margins 0 or more and leave 1/2 in to print on, prices 0 to
+// maxSheetPrice, at hand 0 to maxPapersAtHand, corrections sound, at most maxPapersOfPrinter
+// papers.
 std::optional<Error> findFault(const Printer& printer);
 std::optional<Error> findFault(const PrinterPaper& paper);
 

@@ -16,8 +16,8 @@ std::unexpected<Error> changesFailure(const SqliteDatabase& database) {
 constexpr const char* undoSteps[] = {
     "UPDATE print SET state = c.was_state, page = c.was_page, day = c.was_day FROM change_print c "
     "WHERE c.change = ?1 AND c.print = print.id AND c.was_state IS NOT NULL",
-    "UPDATE paper SET at_hand = at_hand + c.used FROM change_paper c WHERE c.change = ?1 AND "
-    "c.paper = paper.id AND paper.at_hand IS NOT NULL",
+    "UPDATE paper SET at_hand = min(at_hand + c.used, ?2) FROM change_paper c WHERE c.change = ?1 "
+    "AND c.paper = paper.id AND paper.at_hand = c.left_at_hand",
     "CREATE TEMP TABLE undone AS SELECT print FROM change_print WHERE change = ?1 AND was_state IS "
     "NULL",
     "DELETE FROM done WHERE once = (SELECT once FROM change WHERE number = ?1)",
@@ -25,6 +25,30 @@ constexpr const char* undoSteps[] = {
     "DELETE FROM print WHERE id IN (SELECT print FROM undone)",
     "DROP TABLE undone",
 };
+
+Error noChange(bool isOneMeant) {
+    return {ErrorCode::NotFound,
+            isOneMeant ? "The prints were changed meanwhile, perhaps by another program. Nothing "
+                         "was taken back; look at the list again."
+                       : "There is no change of prints to take back.",
+            ""};
+}
+
+Result<void> runUndoSteps(SqliteDatabase& database, std::int64_t number) {
+    for (const std::string_view step : undoSteps) {
+        SqliteStatement statement = database.statement(std::string(step));
+        if (step.contains("?1")) {
+            statement.number(1, number);
+        }
+        if (step.contains("?2")) {
+            statement.number(2, maxPapersAtHand);
+        }
+        if (!statement.run()) {
+            return changesFailure(database);
+        }
+    }
+    return {};
+}
 
 }  // namespace
 
@@ -40,7 +64,7 @@ Result<std::vector<PrintingChange>> PrintingStore::changes(std::size_t most) {
                                : changesFailure(m_database);
 }
 
-Result<PrintingChange> PrintingStore::undo() {
+Result<PrintingChange> PrintingStore::undo(std::optional<std::int64_t> number) {
     StoreTransaction transaction(m_database);
     if (!transaction.hasBegun()) {
         return changesFailure(m_database);
@@ -49,19 +73,11 @@ Result<PrintingChange> PrintingStore::undo() {
     if (!latest) {
         return std::unexpected(latest.error());
     }
-    if (latest->empty()) {
-        return std::unexpected(
-            Error{ErrorCode::NotFound, "There is no change of prints to take back.", ""});
+    if (latest->empty() || (number && latest->front().number != *number)) {
+        return std::unexpected(noChange(number.has_value()));
     }
-    const std::int64_t number = latest->front().number;
-    for (const char* step : undoSteps) {
-        SqliteStatement statement = m_database.statement(step);
-        if (std::string_view(step).find("?1") != std::string_view::npos) {
-            statement.number(1, number);
-        }
-        if (!statement.run()) {
-            return changesFailure(m_database);
-        }
+    if (const auto undone = runUndoSteps(m_database, latest->front().number); !undone) {
+        return std::unexpected(undone.error());
     }
     return transaction.commit() ? Result<PrintingChange>(latest->front())
                                 : changesFailure(m_database);

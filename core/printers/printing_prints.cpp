@@ -79,7 +79,38 @@ std::optional<Error> doneFault(const PrintingDone& done) {
     if (done.once.size() > maxPrinterNameBytes) {
         return Error{ErrorCode::OutOfRange, "The name of an act has at most 200 bytes.", ""};
     }
+    for (const auto& [print, page] : done.taken) {
+        if (std::optional<Error> fault = pageNameFault(page)) {
+            return fault;
+        }
+    }
     return dateFault(done.when);
+}
+
+// Takes those out of the act that are not on hand any more.
+Result<std::vector<PrintOnHandId>> dropGone(SqliteDatabase& database, PrintingDone& done) {
+    std::vector<PrintOnHandId> gone;
+    for (const auto& [print, page] : done.taken) {
+        SqliteStatement found =
+            database.statement("SELECT 1 FROM print WHERE id = ?1 AND state = ?2");
+        found.number(1, print.value).number(2, static_cast<int>(PrintState::OnHand));
+        if (!found.next()) {
+            if (found.failure() != 0) {
+                return printsFailure(database);
+            }
+            gone.push_back(print);
+        }
+    }
+    for (const PrintOnHandId print : gone) {
+        done.taken.erase(print);
+    }
+    if (!gone.empty() && done.taken.empty() && done.made.empty() && done.papersUsed.empty()) {
+        return std::unexpected(Error{ErrorCode::NotFound,
+                                     "The prints on hand to be taken are all gone by now. Plan "
+                                     "anew to have them printed.",
+                                     ""});
+    }
+    return gone;
 }
 
 std::optional<Error> tooManyPrints(SqliteDatabase& database, std::size_t more) {
@@ -165,7 +196,8 @@ Result<std::set<ContentKey>> PrintingStore::printedPhotos() {
                                : printsFailure(m_database);
 }
 
-Result<bool> PrintingStore::record(const PrintingDone& done) {
+Result<bool> PrintingStore::record(const PrintingDone& asked, std::vector<PrintOnHandId>* gone) {
+    PrintingDone done = asked;
     if (std::optional<Error> fault = doneFault(done)) {
         return std::unexpected(*std::move(fault));
     }
@@ -182,10 +214,23 @@ Result<bool> PrintingStore::record(const PrintingDone& done) {
     if (std::optional<Error> full = tooManyPrints(m_database, done.made.size())) {
         return std::unexpected(*std::move(full));
     }
+    Result<std::vector<PrintOnHandId>> dropped;
+    if (gone != nullptr) {
+        dropped = dropGone(m_database, done);
+    }
+    if (!dropped) {
+        return std::unexpected(dropped.error());
+    }
     if (const Result<void> written = writeDone(m_database, done); !written) {
         return std::unexpected(written.error());
     }
-    return transaction.commit() ? Result<bool>(true) : printsFailure(m_database);
+    if (!transaction.commit()) {
+        return printsFailure(m_database);
+    }
+    if (gone != nullptr) {
+        *gone = *std::move(dropped);
+    }
+    return true;
 }
 
 Result<PrintOnHandId> PrintingStore::addOnHand(const MadePrint& print, const std::string& when) {
@@ -215,6 +260,9 @@ Result<PrintOnHandId> PrintingStore::addOnHand(const MadePrint& print, const std
 
 Result<void> PrintingStore::take(PrintOnHandId print, const std::string& page,
                                  const std::string& when) {
+    if (std::optional<Error> fault = pageNameFault(page)) {
+        return std::unexpected(*std::move(fault));
+    }
     return perform(m_database, {print,
                                 fmt::format("Took 1 print for \"{}\"", page),
                                 {PrintState::OnHand},

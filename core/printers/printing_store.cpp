@@ -94,7 +94,8 @@ Result<std::vector<Printer>> PrintingStore::printers() {
     return moment.hasBegun() ? readPrinters(m_database) : notKept(m_database);
 }
 
-Result<Printer> PrintingStore::add(const Printer& printer) {
+Result<Printer> PrintingStore::add(const Printer& added) {
+    const Printer printer = withoutIds(added);
     if (std::optional<Error> fault = findFault(printer)) {
         return std::unexpected(*std::move(fault));
     }
@@ -105,7 +106,7 @@ Result<Printer> PrintingStore::add(const Printer& printer) {
     if (const Result<void> room = checkNumberOf(m_database); !room) {
         return std::unexpected(room.error());
     }
-    Result<Printer> written = writePrinter(m_database, withoutIds(printer));
+    Result<Printer> written = writePrinter(m_database, printer);
     if (written && !transaction.commit()) {
         return notKept(m_database);
     }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -47,9 +49,12 @@ class PrintingStore {
 
     // False where `done.once` was recorded before: nothing is changed then. An act is whole: where
     // a print to be taken is not on hand, or the same one is taken by others meanwhile, NotFound.
-    Result<bool> record(const PrintingDone& done);
+    // With `gone` such prints are told there, and all the rest is recorded; NotFound only where
+    // nothing is left to be recorded.
+    Result<bool> record(const PrintingDone& done, std::vector<PrintOnHandId>* gone = nullptr);
     // Of prints made elsewhere.
     Result<PrintOnHandId> addOnHand(const MadePrint& print, const std::string& when);
+    // BadText where pageNameFault() has a word about the page, as in `taken` of an act.
     Result<void> take(PrintOnHandId print, const std::string& page, const std::string& when);
     // Used or wasted by mistake: on hand again.
     Result<void> putBack(PrintOnHandId print, const std::string& when);
@@ -58,8 +63,10 @@ class PrintingStore {
     // What undo() would take back, latest first, at most `most`.
     Result<std::vector<PrintingChange>> changes(std::size_t most = keptChanges);
     // Takes back the latest change of prints (papers at hand with it), also one of another day or
-    // program. NotFound where there is none.
-    Result<PrintingChange> undo();
+    // program. NotFound where there is none. With a number it has to be that one: NotFound where
+    // it is no longer the latest. Papers come back where their number is still what the act has
+    // left: not where they were counted anew since.
+    Result<PrintingChange> undo(std::optional<std::int64_t> number = std::nullopt);
 
     // What is wrong with the whole file by its own rules, or nothing: for checks. Every print has
     // one state and a look that can be read, a used one its page, every printer is sound, every

@@ -4,6 +4,7 @@
 #include <compare>
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,14 @@ struct MadePrint {
     std::string page;  // it was made for and is glued on; empty: made ahead, on hand now
     friend bool operator==(const MadePrint&, const MadePrint&) = default;
 };
+
+inline constexpr std::size_t maxPrintNameBytes = 1'000;
+
+// What the store refuses, or nothing. BadText for names that are not on one line of at most
+// maxPrintNameBytes bytes, OutOfRange for a look that could not be read again.
+std::optional<Error> findFault(const MadePrint& print);
+// The same of the page that takes a print; it has a name.
+std::optional<Error> pageNameFault(const std::string& page);
 
 // What one act of printing has changed, kept in one transaction or not at all.
 struct PrintingDone {

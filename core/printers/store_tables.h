@@ -36,7 +36,8 @@ CREATE TABLE change_print(
 CREATE INDEX changes_of ON change_print(print);
 CREATE TABLE change_paper(
     change INTEGER NOT NULL REFERENCES change(number) ON DELETE CASCADE,
-    paper INTEGER NOT NULL, used INTEGER NOT NULL, PRIMARY KEY(change, paper));
+    paper INTEGER NOT NULL, used INTEGER NOT NULL, left_at_hand INTEGER NOT NULL,
+    PRIMARY KEY(change, paper));
 CREATE TABLE done(once TEXT PRIMARY KEY) WITHOUT ROWID;
 )"};
 

@@ -55,7 +55,7 @@ class Collecting {
         return result;
     }
     void takeOrPlan(PlannedPrint print) {
-        const PrintLook look = lookOf(print.print, print.photo);
+        const PrintLook look = lookOf(print.print, print.photo, m_input.bleed);
         const std::string& page = m_input.pages[*print.page].name;
         const auto there = std::ranges::find_if(m_used, [&](const PrintOnHand* used) {
             return used->page == page && used->look == look;
@@ -76,7 +76,7 @@ class Collecting {
     }
     void noteAlike(std::size_t index) {
         const PlannedPrint& print = m_result.prints[index];
-        const PrintLook look = lookOf(print.print, print.photo);
+        const PrintLook look = lookOf(print.print, print.photo, m_input.bleed);
         const auto found = std::ranges::find_if(
             m_free, [&](const PrintOnHand* onHand) { return isAlike(onHand->look, look); });
         if (found != m_free.end()) {

@@ -7,6 +7,7 @@
 #include <map>
 #include <numeric>
 #include <tuple>
+#include <utility>
 
 #include "core/printplan/sheet_packing.h"
 #include "core/sheets/cut_area.h"
@@ -22,7 +23,6 @@ struct WishKey {
     std::int64_t paper = 0;
     std::int64_t printer = 0;
     friend auto operator<=>(const WishKey&, const WishKey&) = default;
-    bool isFree() const { return printer == 0; }
 };
 
 WishKey wishOf(const PlannedPrint& print) {
@@ -33,7 +33,28 @@ Size uprightSize(Size size) {
     return size.isUpright() ? size : size.turned();
 }
 
-std::int64_t priceOf(const std::vector<DraftSheet>& sheets, const std::vector<PaperKind>& kinds) {
+std::string countedSheets(std::size_t count) {
+    return fmt::format("{} sheet{}", count, count == 1 ? "" : "s");
+}
+
+// So that some pieces cannot be cut, however long one looks.
+bool isMoreThanAllPaper(const CutJob& job) {
+    long double left = 0;  // many large papers are more than 64 bits hold
+    for (const CutSheet& sheet : job.sheets) {
+        if (!sheet.atHand) {
+            return false;
+        }
+        const Size usable = usableArea(sheet, job.rules.kerf).size();
+        left += usable.isPositive() ? static_cast<long double>(areaOf(usable)) * *sheet.atHand : 0;
+    }
+    for (const CutPiece& piece : job.pieces) {
+        left -= static_cast<long double>(areaOf(piece.size)) * piece.count;
+    }
+    return left < 0;
+}
+
+std::int64_t priceOf(const std::vector<DraftSheet>& sheets,
+                     const std::vector<PrintPaperKind>& kinds) {
     return std::accumulate(sheets.begin(), sheets.end(), std::int64_t{0},
                            [&](std::int64_t sum, const DraftSheet& sheet) {
                                return sum + kinds[sheet.kind].sheet.price;
@@ -48,10 +69,10 @@ void name(CutPart& part, std::size_t print, Size size) {
 
 class Drafting {
   public:
-    Drafting(const std::vector<PlannedPrint>& prints, const std::vector<PaperKind>& kinds,
+    Drafting(const std::vector<PlannedPrint>& prints, const std::vector<PrintPaperKind>& kinds,
              const PrintPlanLimits& limits, const std::stop_token& stop)
         : m_prints(prints), m_kinds(kinds), m_limits(limits), m_stop(stop) {
-        for (const PaperKind& kind : kinds) {
+        for (const PrintPaperKind& kind : kinds) {
             m_left.push_back(kind.sheet.atHand);
         }
     }
@@ -61,23 +82,14 @@ class Drafting {
         for (const std::size_t index : those) {
             groups[wishOf(m_prints[index])].push_back(index);
         }
-        const Indexes anywhere = groups.contains({}) ? groups.at({}) : Indexes{};
-        groups.erase(WishKey{});
-        m_share = static_cast<int>(groups.size()) + (groups.empty() ? 1 : 2);
+        m_share = std::max(1, 2 * static_cast<int>(groups.size()) - 1);
         // Papers before printers: what may only come out on one paper has the first choice of it.
         for (auto group = groups.rbegin(); group != groups.rend(); ++group) {
-            if (auto planned = planGroup(group->second, m_draft); !planned) {
+            if (auto planned = planBeside(group->second); !planned) {
                 return std::unexpected(planned.error());
             }
         }
-        if (groups.empty() || anywhere.empty()) {
-            if (auto planned = planGroup(anywhere, m_draft); !planned) {
-                return std::unexpected(planned.error());
-            }
-        } else if (auto planned = planBeside(anywhere); !planned) {
-            return std::unexpected(planned.error());
-        }
-        tellBound(groups.size() + (anywhere.empty() ? 0 : 1));
+        tellBound(groups.size());
         return std::move(m_draft);
     }
 
@@ -94,7 +106,8 @@ class Drafting {
         if (!answer) {
             return std::unexpected(answer.error());
         }
-        m_bound = boundText(*answer, job);
+        const bool isWhole = std::ranges::all_of(answer->plan.uncut, [](int n) { return n == 0; });
+        m_bound = isWhole ? boundText(*answer, job) : countedSheets(answer->plan.sheets.size());
         draft.provedCheapest = answer->provedCheapest;
         draft.cancelled = draft.cancelled || answer->cancelled;
         take(*answer, group, allowed, draft);
@@ -148,9 +161,17 @@ class Drafting {
             std::optional<int>& left = m_left[draft.sheets.back().kind];
             left = left ? std::optional(*left - 1) : left;
         }
+        Indexes& left = isNoneLeft(answer, job) ? draft.uncut : draft.notFound;
         for (const Indexes& rest : waiting) {
-            draft.uncut.insert(draft.uncut.end(), rest.rbegin(), rest.rend());
+            left.insert(left.end(), rest.rbegin(), rest.rend());
         }
+    }
+
+    // Whether it is certain that all papers are needed for what is on them.
+    bool isNoneLeft(const CutAnswer& answer, const CutJob& job) const {
+        const bool endedEarly = answer.endedByClock || answer.cancelled ||
+                                answer.steps >= m_limits.cuts.steps - m_limits.cuts.steps / 8;
+        return !endedEarly || isMoreThanAllPaper(job);
     }
 
     DraftSheet named(const SheetPlan& plan, std::size_t kind, std::vector<Indexes>& waiting) const {
@@ -169,35 +190,40 @@ class Drafting {
         return sheet;
     }
 
-    // Two plans: as if the sheets of the wishes were full, and with their room filled first.
-    Result<void> planBeside(const Indexes& anywhere) {
+    // Two plans: as if the sheets there are were full, and with their room filled first.
+    Result<void> planBeside(const Indexes& group) {
         const std::vector<std::optional<int>> left = m_left;
-        Draft apart = m_draft;
-        if (auto planned = planGroup(anywhere, apart); !planned) {
+        Draft beside = m_draft;
+        const Indexes rest = filled(beside, group);
+        if (auto planned = planGroup(group, m_draft); !planned || rest.size() == group.size()) {
             return planned;
         }
-        m_left = left;
-        Draft beside = m_draft;
-        if (auto planned = planGroup(filled(beside, anywhere), beside); !planned) {
+        std::vector<std::optional<int>> leftApart = std::exchange(m_left, left);
+        if (auto planned = planGroup(rest, beside); !planned) {
             return planned;
         }
         const auto rank = [this](const Draft& draft) {
-            return std::tuple(draft.uncut.size(), priceOf(draft.sheets, m_kinds),
-                              draft.sheets.size());
+            return std::tuple(draft.uncut.size() + draft.notFound.size(),
+                              priceOf(draft.sheets, m_kinds), draft.sheets.size());
         };
-        m_draft = rank(beside) < rank(apart) ? std::move(beside) : std::move(apart);
+        if (rank(beside) < rank(m_draft)) {
+            m_draft = std::move(beside);
+        } else {
+            m_left = std::move(leftApart);
+        }
         return {};
     }
 
-    // Largest first into the room of the draft's sheets; what is left.
-    Indexes filled(Draft& draft, Indexes anywhere) const {
-        std::ranges::stable_sort(anywhere, std::greater(), [this](std::size_t index) {
+    // Largest first into the room of the draft's sheets they may come out on; what is left.
+    Indexes filled(Draft& draft, Indexes group) const {
+        std::ranges::stable_sort(group, std::greater(), [this](std::size_t index) {
             return areaOf(m_prints[index].print.paper);
         });
         Indexes rest;
-        for (const std::size_t index : anywhere) {
+        for (const std::size_t index : group) {
             const bool laid = std::ranges::any_of(draft.sheets, [&](DraftSheet& sheet) {
-                return addTo(sheet, index, m_prints, m_kinds, m_limits.roomSteps);
+                return isWishedOn(m_prints[index], m_kinds[sheet.kind]) &&
+                       addTo(sheet, index, m_prints, m_kinds, m_limits.roomSteps, m_stop);
             });
             if (!laid) {
                 rest.push_back(index);
@@ -213,13 +239,12 @@ class Drafting {
             return;
         }
         m_draft.provedCheapest = false;
-        m_draft.bound =
-            fmt::format("{} sheet{}, with prints where they are wished; not proved cheapest",
-                        m_draft.sheets.size(), m_draft.sheets.size() == 1 ? "" : "s");
+        m_draft.bound = countedSheets(m_draft.sheets.size()) +
+                        ", with prints where they are wished; not proved cheapest";
     }
 
     const std::vector<PlannedPrint>& m_prints;
-    const std::vector<PaperKind>& m_kinds;
+    const std::vector<PrintPaperKind>& m_kinds;
     const PrintPlanLimits& m_limits;
     const std::stop_token& m_stop;
     std::vector<std::optional<int>> m_left;
@@ -232,13 +257,17 @@ class Drafting {
 
 Result<Draft> draftSheets(const std::vector<PlannedPrint>& prints,
                           const std::vector<std::size_t>& those,
-                          const std::vector<PaperKind>& kinds, const PrintPlanLimits& limits,
+                          const std::vector<PrintPaperKind>& kinds, const PrintPlanLimits& limits,
                           const std::stop_token& stop) {
     return Drafting(prints, kinds, limits, stop).run(those);
 }
 
 bool addTo(DraftSheet& sheet, std::size_t print, const std::vector<PlannedPrint>& prints,
-           const std::vector<PaperKind>& kinds, std::uint64_t steps) {
+           const std::vector<PrintPaperKind>& kinds, std::uint64_t steps,
+           const std::stop_token& stop) {
+    if (stop.stop_requested()) {
+        return false;
+    }
     std::vector<std::size_t> all = sheet.prints;
     all.push_back(print);
     std::vector<Size> sizes;
@@ -246,7 +275,7 @@ bool addTo(DraftSheet& sheet, std::size_t print, const std::vector<PlannedPrint>
     for (const std::size_t one : all) {
         sizes.push_back(prints[one].print.paper);
     }
-    std::optional<SheetPlan> plan = packed(kinds[sheet.kind].sheet, sizes, steps);
+    std::optional<SheetPlan> plan = packed(kinds[sheet.kind].sheet, sizes, steps, stop);
     if (!plan) {
         return false;
     }

@@ -23,31 +23,34 @@ std::string wishedName(const PlannedPrint& print, const std::vector<Printer>& pr
 
 }  // namespace
 
-std::vector<PaperKind> paperKinds(const std::vector<Printer>& printers) {
-    std::vector<PaperKind> kinds;
+std::vector<PrintPaperKind> paperKinds(const std::vector<Printer>& printers) {
+    std::vector<PrintPaperKind> kinds;
     for (const Printer& printer : printers) {
         for (const PrinterPaper& paper : printer.papers) {
-            kinds.push_back(
-                {printer.id, paper.id, {paper.size, paper.atHand, paper.price, paper.reach(), 0}});
+            kinds.push_back({printer.id,
+                             paper.id,
+                             {paper.size, paper.atHand, paper.price, paper.reach(), 0},
+                             paper.borderless});
         }
     }
     return kinds;
 }
 
-bool isWishedOn(const PlannedPrint& print, const PaperKind& kind) {
+bool isWishedOn(const PlannedPrint& print, const PrintPaperKind& kind) {
     return (!print.printer || *print.printer == kind.printer) &&
            (!print.paper || *print.paper == kind.paper);
 }
 
-bool fitsOn(Size print, const PaperKind& kind) {
+bool fitsOn(Size print, const PrintPaperKind& kind) {
     const Size usable = usableArea(kind.sheet, {}).size();
     return usable.contains(print) || usable.contains(print.turned());
 }
 
-std::optional<std::string> whyOnNone(const PlannedPrint& print, const std::vector<PaperKind>& kinds,
+std::optional<std::string> whyOnNone(const PlannedPrint& print,
+                                     const std::vector<PrintPaperKind>& kinds,
                                      const std::vector<Printer>& printers) {
     const Size size = print.print.paper;
-    const bool fits = std::ranges::any_of(kinds, [&](const PaperKind& kind) {
+    const bool fits = std::ranges::any_of(kinds, [&](const PrintPaperKind& kind) {
         return isWishedOn(print, kind) && fitsOn(size, kind);
     });
     if (fits) {

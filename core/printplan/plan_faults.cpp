@@ -129,7 +129,8 @@ class Looking {
         const auto found = std::ranges::find(m_input.onHand, taken.onHand, &PrintOnHand::id);
         const Making& making = m_input.pages[taken.page].making;
         if (found == m_input.onHand.end() || found->state != PrintState::OnHand ||
-            found->look != lookOf(taken.print, making.work.photos.at(taken.print.photo))) {
+            found->look !=
+                lookOf(taken.print, making.work.photos.at(taken.print.photo), m_input.bleed)) {
             fault("A print that is taken is not on hand.");
         }
         if (++m_taken[taken.onHand] > 1) {

@@ -54,7 +54,9 @@ struct PlanInput {
     friend bool operator==(const PlanInput&, const PlanInput&) = default;
 };
 
-// What decides what a print of this photo shows.
-PrintLook lookOf(const Print& print, const Photo& photo);
+// What decides what a print of this photo shows. `bleed` is the one that printsOf() and the
+// printing were given; it counts as far as it is seen: where the paper goes on beyond the trim and
+// there is no white border.
+PrintLook lookOf(const Print& print, const Photo& photo, Length bleed = {});
 
 }  // namespace matwright

@@ -47,7 +47,7 @@ class Offering {
             m_gone.insert(making.work.photos.at(taken.print.photo).content);
         }
         for (const AheadPrint& ahead : input.ahead) {
-            m_aheadLooks.push_back(lookOf(ahead.print, ahead.photo));
+            m_aheadLooks.push_back(lookOf(ahead.print, ahead.photo, input.bleed));
         }
         for (const PrintOnHand& print : input.onHand) {
             if (print.state == PrintState::OnHand) {
@@ -109,7 +109,7 @@ class Offering {
     void needed(const PlanPage& page) {
         for (Print& print : fittingPrints(page)) {
             const Photo& photo = page.making.work.photos.at(print.photo);
-            const PrintLook look = lookOf(print, photo);
+            const PrintLook look = lookOf(print, photo, m_input.bleed);
             if (std::ranges::find(m_aheadLooks, look) == m_aheadLooks.end() &&
                 m_offered.insert(photo.content).second) {
                 m_offers.push_back(offerOf(m_sheet, photo, std::move(print), page.name));

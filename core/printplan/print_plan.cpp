@@ -16,6 +16,31 @@ namespace matwright {
 
 namespace {
 
+// What is printed has to be recorded afterwards: nothing is planned that the store would refuse.
+std::optional<Error> recordFault(const PlanInput& input, const CollectedPrints& collected) {
+    for (const PlanPage& page : input.pages) {
+        if (std::optional<Error> fault = pageNameFault(page.name)) {
+            return fault;
+        }
+    }
+    const auto faultOf = [&](const Print& print, const Photo& photo) {
+        return findFault(MadePrint{lookOf(print, photo, input.bleed), "", ""});
+    };
+    for (const PlannedPrint& print : collected.prints) {
+        if (std::optional<Error> fault = faultOf(print.print, print.photo)) {
+            fault->where = input.pages[*print.page].name;
+            return fault;
+        }
+    }
+    for (const AheadPrint& ahead : input.ahead) {
+        if (std::optional<Error> fault = faultOf(ahead.print, ahead.photo)) {
+            fault->where = ahead.why;
+            return fault;
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<Error> inputFault(const PlanInput& input, std::size_t prints) {
     for (const Printer& printer : input.printers) {
         if (std::optional<Error> fault = findFault(printer)) {
@@ -61,12 +86,7 @@ class Planning {
         if (!draft) {
             return std::unexpected(draft.error());
         }
-        for (const std::size_t print : draft->uncut) {
-            m_plan.leftOut.push_back(
-                {print,
-                 "There is no paper left for this print. Count what is at hand again, or let "
-                 "it come out by another printer."});
-        }
+        leaveOut(*draft);
         const std::vector<Size> sizes = sizesToLookFor(m_input, m_plan.prints);
         for (std::size_t index = 0; index < m_input.ahead.size(); ++index) {
             layAhead(index, draft->sheets);
@@ -75,7 +95,8 @@ class Planning {
         for (DraftSheet& sheet : draft->sheets) {
             m_plan.sheets.push_back(finished(sheet, sizes));
         }
-        m_plan.bound = draft->sheets.empty() ? "nothing to print" : draft->bound;
+        m_plan.bound = boundOf(*draft);
+        m_plan.bleed = m_input.bleed;
         m_plan.provedCheapest = draft->provedCheapest;
         m_plan.cancelled = draft->cancelled || m_stop.stop_requested();
         m_plan.job = job();
@@ -84,6 +105,32 @@ class Planning {
     }
 
   private:
+    void leaveOut(const Draft& draft) {
+        for (const std::size_t print : draft.uncut) {
+            m_plan.leftOut.push_back(
+                {print,
+                 "There is no paper left for this print. Count what is at hand again, or let "
+                 "it come out by another printer."});
+        }
+        for (const std::size_t print : draft.notFound) {
+            m_plan.leftOut.push_back(
+                {print,
+                 "No room was found for this print before the search ended. Look longer, count "
+                 "what is at hand again, or let it come out by another printer."});
+        }
+    }
+
+    std::string boundOf(const Draft& draft) const {
+        if (m_plan.prints.empty()) {
+            return "nothing to print";
+        }
+        const std::string sheets = draft.sheets.empty() ? "no sheets" : draft.bound;
+        const std::size_t left = m_plan.leftOut.size();
+        return left == 0
+                   ? sheets
+                   : fmt::format("{}, {} print{} not printed", sheets, left, left == 1 ? "" : "s");
+    }
+
     // Those that fit somewhere; the others are told why not.
     std::vector<std::size_t> printable() {
         std::vector<std::size_t> those;
@@ -118,19 +165,22 @@ class Planning {
         std::ranges::stable_sort(order, {},
                                  [this](const DraftSheet* sheet) { return freeArea(*sheet); });
         for (DraftSheet* sheet : order) {
-            if (addTo(*sheet, print, m_plan.prints, m_kinds, m_limits.roomSteps)) {
+            if (addTo(*sheet, print, m_plan.prints, m_kinds, m_limits.roomSteps, m_stop)) {
                 return;
             }
         }
-        m_plan.leftOut.push_back({print,
-                                  "No sheet has room for this print any more, so it is not printed "
-                                  "this time. Take it out again, or offer it to another plan."});
+        m_plan.leftOut.push_back(
+            {print, m_stop.stop_requested()
+                        ? "Planning was stopped before there was room for this print, so it is not "
+                          "printed this time. Plan anew to have it looked for."
+                        : "No sheet has room for this print any more, so it is not printed this "
+                          "time. Take it out again, or offer it to another plan."});
     }
 
     PrintSheet finished(const DraftSheet& draft, const std::vector<Size>& sizes) const {
-        const PaperKind& kind = m_kinds[draft.kind];
+        const PrintPaperKind& kind = m_kinds[draft.kind];
         PrintSheet sheet{kind.printer,          kind.paper, kind.sheet.size, draft.cuts,
-                         {kind.sheet.size, {}}, {}};
+                         {kind.sheet.size, {}}, {},         kind.borderless};
         for (const CutPart& part : draft.cuts.parts) {
             if (part.use == CutPart::Use::Piece) {
                 sheet.gang.places.push_back(
@@ -138,7 +188,7 @@ class Planning {
             }
         }
         if (!m_stop.stop_requested()) {
-            sheet.room = roomOn(draft, m_plan.prints, m_kinds, sizes, m_limits.roomSteps);
+            sheet.room = roomOn(draft, m_plan.prints, m_kinds, sizes, m_limits.roomSteps, m_stop);
         }
         return sheet;
     }
@@ -149,7 +199,7 @@ class Planning {
         for (const PlannedPrint& print : m_plan.prints) {
             job.pieces.push_back({print.print.paper, 1, true, 0});
         }
-        for (const PaperKind& kind : m_kinds) {
+        for (const PrintPaperKind& kind : m_kinds) {
             job.sheets.push_back(kind.sheet);
         }
         return job;
@@ -158,7 +208,7 @@ class Planning {
     const PlanInput& m_input;
     const PrintPlanLimits& m_limits;
     const std::stop_token& m_stop;
-    std::vector<PaperKind> m_kinds;
+    std::vector<PrintPaperKind> m_kinds;
     PrintPlan m_plan;
 };
 
@@ -168,6 +218,9 @@ Result<PrintPlan> planPrints(const PlanInput& input, const PrintPlanLimits& limi
                              const std::stop_token& stop) {
     CollectedPrints collected = collectedPrints(input);
     if (std::optional<Error> fault = inputFault(input, collected.prints.size())) {
+        return std::unexpected(*std::move(fault));
+    }
+    if (std::optional<Error> fault = recordFault(input, collected)) {
         return std::unexpected(*std::move(fault));
     }
     Result<PrintPlan> plan = Planning(input, std::move(collected), limits, stop).run();

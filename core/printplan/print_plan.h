@@ -71,6 +71,7 @@ struct PrintSheet {
     // Largest first: sizes the person uses, then the catalogue's. Each by itself; checked by
     // packing the whole sheet. At most mostRoomsFor.
     std::vector<RoomFor> room;
+    bool borderless = true;  // whether the paper was printed up to its edges when it was planned
     friend bool operator==(const PrintSheet&, const PrintSheet&) = default;
 };
 inline constexpr std::size_t mostRoomsFor = 6;
@@ -84,9 +85,12 @@ struct PrintPlan {
     std::vector<LeftOutPrint> leftOut;
     // The same as a cutting job, a piece a print: faultsOf(cutPlanOf(plan), job) is empty.
     CutJob job;
-    std::string bound;  // "2 sheets, proved fewest", …
-    bool provedCheapest = false;
+    // "2 sheets, proved fewest", "2 sheets, proved fewest, 1 print not printed"; "nothing to print"
+    // where there are no prints at all.
+    std::string bound;
+    bool provedCheapest = false;  // of the sheets for the prints that are not left out
     bool cancelled = false;
+    Length bleed;  // of the input
     friend bool operator==(const PrintPlan&, const PrintPlan&) = default;
 };
 
@@ -97,12 +101,14 @@ struct PrintPlanLimits {
 
 // Takes what is on hand, then plans all the rest over all papers of all printers: fewest sheets
 // where papers cost the same, else cheapest. Prints with a wish are planned on what is wished
-// first, and others fill the room beside them where that saves a sheet. Prints ahead go where room
+// first, narrow wishes before wide ones, and others that may come out there fill the room beside
+// them where that is cheaper. Prints ahead go where room
 // is left, those without room are left out. A plan is whole whenever it ends; papers that cannot be
 // used (findFault()) are an error with the paper's name.
 //
 // Errors: OutOfRange for more than maxPiecesOfJob prints, a wish for a page that is not there, and
-// unsound printers.
+// unsound printers; BadText or OutOfRange for pages and prints that could not be recorded once they
+// are printed (pageNameFault(), findFault(MadePrint)).
 Result<PrintPlan> planPrints(const PlanInput& input, const PrintPlanLimits& limits = {},
                              const std::stop_token& stop = {});
 

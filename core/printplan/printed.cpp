@@ -5,6 +5,26 @@
 
 namespace matwright {
 
+namespace {
+
+// As the store keeps it: for people, on one line, not too long.
+std::string photoNameOf(const Photo& photo) {
+    std::string name = std::filesystem::path(photo.path).filename().string();
+    for (char& letter : name) {
+        letter = static_cast<unsigned char>(letter) < ' ' ? ' ' : letter;
+    }
+    if (name.size() > maxPrintNameBytes) {
+        std::size_t end = maxPrintNameBytes;
+        while (end > 0 && (static_cast<unsigned char>(name[end]) & 0xc0U) == 0x80U) {
+            --end;
+        }
+        name.resize(end);
+    }
+    return name;
+}
+
+}  // namespace
+
 PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
                           const std::string& once) {
     PrintingDone done;
@@ -14,8 +34,8 @@ PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const s
         ++done.papersUsed[sheet.paper];
         for (const Gang::Place& place : sheet.gang.places) {
             const PlannedPrint& print = plan.prints[place.print];
-            done.made.push_back({lookOf(print.print, print.photo),
-                                 std::filesystem::path(print.photo.path).filename().string(),
+            done.made.push_back({lookOf(print.print, print.photo, input.bleed),
+                                 photoNameOf(print.photo),
                                  print.page ? input.pages[*print.page].name : ""});
         }
     }
@@ -26,8 +46,9 @@ PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const s
 }
 
 Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
-                           const std::string& when, const std::string& once) {
-    return store.record(printingDone(plan, input, when, once));
+                           const std::string& when, const std::string& once,
+                           std::vector<PrintOnHandId>* gone) {
+    return store.record(printingDone(plan, input, when, once), gone);
 }
 
 }  // namespace matwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/printers/printing_store.h"
 #include "core/printplan/print_plan.h"
@@ -14,8 +15,12 @@ namespace matwright {
 PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
                           const std::string& once = "");
 
-// The same, kept in one transaction. False where `once` was recorded before.
+// The same, kept in one transaction. False where `once` was recorded before. Where prints to be
+// taken are not on hand any more: NotFound, and nothing is recorded; with `gone` they are told
+// there and all the rest is recorded, because the sheets are printed. Their pages then lack these
+// prints.
 Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
-                           const std::string& when, const std::string& once = "");
+                           const std::string& when, const std::string& once = "",
+                           std::vector<PrintOnHandId>* gone = nullptr);
 
 }  // namespace matwright

@@ -67,6 +67,11 @@ Result<std::vector<SheetFile>> sheetFiles(const PrintPlan& plan,
                                           const std::vector<Printer>& printers,
                                           const PrintOptions& options,
                                           const std::stop_token& stop) {
+    for (const PrintSheet& sheet : plan.sheets) {
+        if (std::optional<Error> changed = changedSincePlanned(plan, sheet, printers)) {
+            return std::unexpected(*std::move(changed));
+        }
+    }
     std::vector<SheetFile> files;
     std::set<std::string> taken;
     for (const Printer& printer : printers) {

@@ -27,8 +27,8 @@ bool areaFits(const CutSheet& sheet, const std::vector<Size>& prints) {
 }  // namespace
 
 std::optional<SheetPlan> packed(const CutSheet& sheet, const std::vector<Size>& prints,
-                                std::uint64_t steps) {
-    if (!areaFits(sheet, prints)) {
+                                std::uint64_t steps, const std::stop_token& stop) {
+    if (stop.stop_requested() || !areaFits(sheet, prints)) {
         return std::nullopt;
     }
     CutJob job;
@@ -38,7 +38,7 @@ std::optional<SheetPlan> packed(const CutSheet& sheet, const std::vector<Size>& 
     for (const Size print : prints) {
         job.pieces.push_back({print, 1, true, 0});
     }
-    const Result<CutAnswer> answer = planCuts(job, {steps, std::chrono::milliseconds(1000)});
+    const Result<CutAnswer> answer = planCuts(job, {steps, std::chrono::milliseconds(1000)}, stop);
     const bool isWhole = answer && answer->plan.sheets.size() == 1 &&
                          std::ranges::all_of(answer->plan.uncut, [](int n) { return n == 0; });
     return isWhole ? std::optional(answer->plan.sheets.front()) : std::nullopt;

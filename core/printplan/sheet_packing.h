@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 #include "core/sheets/cut_planner.h"
@@ -13,8 +14,8 @@ namespace matwright {
 inline constexpr Length usefulPrintSide = Length::inches(2);
 
 // All these prints on one sheet, by a cutting plan: pieces are indexes of `prints`. Nothing where
-// none was found within `steps`.
+// none was found within `steps`, or once `stop` is asked for.
 std::optional<SheetPlan> packed(const CutSheet& sheet, const std::vector<Size>& prints,
-                                std::uint64_t steps);
+                                std::uint64_t steps, const std::stop_token& stop = {});
 
 }  // namespace matwright

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "core/printplan/sheet_files.h"
@@ -109,22 +111,58 @@ class Sending {
     SentSheet m_sent;
 };
 
-std::optional<Correction> correctionFor(const PrintSheet& sheet,
-                                        const std::vector<Printer>& printers) {
+const PrinterPaper* paperFor(const PrintSheet& sheet, const std::vector<Printer>& printers) {
     const Printer* printer = find(printers, sheet.printer);
-    const PrinterPaper* paper = printer != nullptr ? find(*printer, sheet.paper) : nullptr;
-    return paper != nullptr ? paper->correction() : std::nullopt;
+    return printer != nullptr ? find(*printer, sheet.paper) : nullptr;
+}
+
+bool isWithinReach(const PrintPlan& plan, const PrintSheet& sheet, const PrinterPaper& paper) {
+    const SheetMargin reach = paper.reach();
+    const Rect reached{{reach.left, sheet.size.width - reach.right},
+                       {reach.top, sheet.size.height - reach.bottom}};
+    return std::ranges::all_of(sheet.gang.places, [&](const Gang::Place& place) {
+        const Size size = plan.prints.at(place.print).print.paper;
+        return reached.contains(Rect::at(place.at, place.turned ? size.turned() : size));
+    });
+}
+
+Error toPlanAnew(const char* what, const std::string& where) {
+    return {ErrorCode::NotFound,
+            fmt::format("{} since these sheets were planned. Plan anew, then print.", what), where};
 }
 
 }  // namespace
 
+std::optional<Error> changedSincePlanned(const PrintPlan& plan, const PrintSheet& sheet,
+                                         const std::vector<Printer>& printers) {
+    const PrinterPaper* paper = paperFor(sheet, printers);
+    if (paper == nullptr) {
+        return toPlanAnew("A printer or paper was taken out", "");
+    }
+    if (paper->size != sheet.size) {
+        return toPlanAnew("This paper has got another size", paper->name);
+    }
+    if (paper->borderless != sheet.borderless) {
+        return toPlanAnew(paper->borderless ? "This paper was changed to be printed without borders"
+                                            : "This paper was changed to be printed with borders",
+                          paper->name);
+    }
+    if (!isWithinReach(plan, sheet, *paper)) {
+        return toPlanAnew("This paper has got wider margins", paper->name);
+    }
+    return std::nullopt;
+}
+
 Result<Raster> renderSheet(const PrintPlan& plan, const PrintSheet& sheet,
                            const std::vector<Printer>& printers, const PrintOptions& options,
                            const std::stop_token& stop) {
-    const std::optional<Correction> correction = correctionFor(sheet, printers);
+    if (std::optional<Error> changed = changedSincePlanned(plan, sheet, printers)) {
+        return std::unexpected(*std::move(changed));
+    }
+    const std::optional<Correction> correction = paperFor(sheet, printers)->correction();
     const SentSheet sent = Sending(plan, sheet, correction, options.ppi).run();
     PrintOptions asSent = options;
-    asSent.bleed = std::max(options.bleed, sent.bleed);
+    asSent.bleed = std::max(plan.bleed, sent.bleed);
     Result<Raster> raster = renderGang(
         sent.gang, sent.prints,
         [&](PhotoId id) -> const Photo& { return *sent.photos.at(id.value - 1); }, asSent, stop);

@@ -45,8 +45,9 @@ std::vector<Size> sizesToLookFor(const PlanInput& input, const std::vector<Plann
 }
 
 std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPrint>& prints,
-                            const std::vector<PaperKind>& kinds, const std::vector<Size>& sizes,
-                            std::uint64_t steps) {
+                            const std::vector<PrintPaperKind>& kinds,
+                            const std::vector<Size>& sizes, std::uint64_t steps,
+                            const std::stop_token& stop) {
     std::vector<Size> there;
     for (const std::size_t print : sheet.prints) {
         there.push_back(prints[print].print.paper);
@@ -57,7 +58,7 @@ std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPr
         int count = 0;
         while (count < mostAlike) {
             with.push_back(size);
-            if (!packed(kinds[sheet.kind].sheet, with, steps)) {
+            if (!packed(kinds[sheet.kind].sheet, with, steps, stop)) {
                 break;
             }
             ++count;
@@ -65,7 +66,7 @@ std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPr
         if (count > 0) {
             room.push_back({size, count});
         }
-        if (room.size() == mostRoomsFor) {
+        if (room.size() == mostRoomsFor || stop.stop_requested()) {
             break;
         }
     }

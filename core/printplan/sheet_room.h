@@ -9,9 +9,10 @@ namespace matwright {
 // the catalogue's from the largest.
 std::vector<Size> sizesToLookFor(const PlanInput& input, const std::vector<PlannedPrint>& prints);
 
-// See PrintSheet::room.
+// See PrintSheet::room; what was found until `stop` is asked for.
 std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPrint>& prints,
-                            const std::vector<PaperKind>& kinds, const std::vector<Size>& sizes,
-                            std::uint64_t steps);
+                            const std::vector<PrintPaperKind>& kinds,
+                            const std::vector<Size>& sizes, std::uint64_t steps,
+                            const std::stop_token& stop = {});
 
 }  // namespace matwright

@@ -32,6 +32,7 @@ inline PrintLook randomLook(std::mt19937_64& random) {
     look.trim = Rect::at({Length::fromTicks(below(1000)), Length::fromTicks(below(1000))},
                          {side(), side()});
     look.border = Length::fromTicks(below(100'000));
+    look.bleed = Length::fromTicks(below(10'000));
     look.window = {side(), side()};
     look.crop = {small(Crop::one + 1), small(Crop::one + 1), Crop::one + small(Crop::one), small(4),
                  Angle::millidegrees(below(45'001))};

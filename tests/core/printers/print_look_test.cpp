@@ -31,6 +31,12 @@ TEST(APrintLook, HasAnotherTextWhereAnythingDiffers) {
     other.tone.sharpen = 1;
     EXPECT_NE(textOf(look), textOf(other));
     other = look;
+    other.bleed = Length::fromTicks(1);
+    EXPECT_NE(look, other);
+    EXPECT_NE(textOf(look), textOf(other));
+    other.bleed = -other.bleed;
+    EXPECT_FALSE(parsePrintLook(textOf(other)));
+    other = look;
     other.from = 1e-16;
     EXPECT_NE(textOf(look), textOf(other));
     EXPECT_TRUE(isAlike(look, other));

@@ -108,6 +108,16 @@ TEST_F(PrinterListTest, NothingUnsoundIsKept) {
     after = before;
     after.papers[0].id = {12345};
     EXPECT_FALSE(store.change(before, after));
+    // Two papers that claim one entry would overwrite each other.
+    after = before;
+    after.papers[0].id = after.papers[1].id;
+    EXPECT_EQ(store.change(before, after).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(store.printers()->front(), before);
+    after = before;
+    after.papers.push_back(after.papers[0]);
+    after.papers.back().name = "Another name";
+    EXPECT_FALSE(store.change(before, after));
+    EXPECT_TRUE(store.add(after));
     EXPECT_EQ(store.remove({12345}).error().code, ErrorCode::NotFound);
     EXPECT_EQ(store.keep({12345}, true, std::nullopt).error().code, ErrorCode::NotFound);
 }

@@ -148,6 +148,80 @@ TEST_F(PrintsOnHandTest, ChangesAreTakenBackOneByOneAlsoByAnotherProgram) {
     EXPECT_EQ(other.undo().error().code, ErrorCode::NotFound);
 }
 
+TEST_F(PrintsOnHandTest, NoOthersChangeIsTakenBackInsteadOfTheOneThatIsMeant) {
+    add(1);
+    const std::int64_t mine = m_store.changes(1)->front().number;
+    PrintingStore other = *PrintingStore::open(m_folder.path() / printingStoreName);
+    ASSERT_TRUE(other.addOnHand(test::madePrint(2), day));
+    const auto before = *m_store.prints();
+    EXPECT_EQ(m_store.undo(mine).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(*m_store.prints(), before);
+    ASSERT_TRUE(other.undo());
+    EXPECT_EQ(m_store.undo(mine)->number, mine);
+    EXPECT_EQ(m_store.undo(mine).error().code, ErrorCode::NotFound);
+}
+
+TEST_F(PrintsOnHandTest, PapersThatWereCountedAnewStayAsTheyWereCounted) {
+    setAtHand(20);
+    ASSERT_TRUE(m_store.record({{test::madePrint(1)}, {}, {{firstPaper().id, 10}}, day, ""}));
+    setAtHand(12);
+    ASSERT_TRUE(m_store.undo());
+    EXPECT_TRUE(m_store.prints()->empty());
+    EXPECT_EQ(firstPaper().atHand, 12);
+    // Two acts, one after the other, come back whole.
+    ASSERT_TRUE(m_store.record({{test::madePrint(1)}, {}, {{firstPaper().id, 5}}, day, ""}));
+    ASSERT_TRUE(m_store.record({{test::madePrint(2)}, {}, {{firstPaper().id, 3}}, day, ""}));
+    EXPECT_EQ(firstPaper().atHand, 4);
+    ASSERT_TRUE(m_store.undo());
+    ASSERT_TRUE(m_store.undo());
+    EXPECT_EQ(firstPaper().atHand, 12);
+    // However many are counted, the list can be read.
+    ASSERT_TRUE(m_store.record({{test::madePrint(1)}, {}, {{firstPaper().id, 5}}, day, ""}));
+    setAtHand(maxPapersAtHand);
+    ASSERT_TRUE(m_store.undo());
+    ASSERT_TRUE(m_store.printers());
+    EXPECT_EQ(firstPaper().atHand, maxPapersAtHand);
+}
+
+TEST_F(PrintsOnHandTest, AreOnlyTakenByPagesWithAName) {
+    const PrintOnHandId print = add(1);
+    for (const std::string& page :
+         {std::string(), std::string("Two\nlines"), std::string(maxPrintNameBytes + 1, 'x')}) {
+        EXPECT_EQ(m_store.take(print, page, day).error().code, ErrorCode::BadText);
+        EXPECT_EQ(m_store.record({{}, {{print, page}}, {}, day, ""}).error().code,
+                  ErrorCode::BadText);
+    }
+    EXPECT_EQ(m_store.prints(PrintState::OnHand)->size(), 1U);
+    EXPECT_TRUE(m_store.take(print, std::string(maxPrintNameBytes, 'x'), day));
+}
+
+TEST_F(PrintsOnHandTest, ThatAreGoneAreToldAndTheRestIsRecorded) {
+    setAtHand(10);
+    const PrintOnHandId there = add(1);
+    const PrintOnHandId lost = add(2);
+    const PrintingDone done{{test::madePrint(3, "Harbour")},
+                            {{there, "Harbour"}, {lost, "Harbour"}, {{999}, "Harbour"}},
+                            {{firstPaper().id, 1}},
+                            day,
+                            "act"};
+    ASSERT_TRUE(m_store.take(lost, "Other", day));
+    EXPECT_EQ(m_store.record(done).error().code, ErrorCode::NotFound);
+    std::vector<PrintOnHandId> gone;
+    ASSERT_TRUE(*m_store.record(done, &gone));
+    EXPECT_EQ(gone, (std::vector<PrintOnHandId>{lost, {999}}));
+    EXPECT_EQ(firstPaper().atHand, 9);
+    EXPECT_EQ(m_store.changes(1)->front().what, "Printed 1 print, took 1 on hand");
+    const auto used = *m_store.prints(PrintState::Used);
+    ASSERT_EQ(used.size(), 3U);
+    EXPECT_EQ(used[1].page, "Other");
+    EXPECT_FALSE(*m_store.record(done, &gone));
+    // Nothing is left of an act that only took what is gone.
+    EXPECT_EQ(m_store.record({{}, {{lost, "Harbour"}}, {}, day, ""}, &gone).error().code,
+              ErrorCode::NotFound);
+    ASSERT_TRUE(m_store.undo());
+    EXPECT_EQ(m_store.prints(PrintState::Used)->size(), 1U);
+}
+
 TEST_F(PrintsOnHandTest, OnlyTheLatestChangesAreKept) {
     const PrintOnHandId print = add(1);
     for (std::size_t i = 0; i < keptChanges; ++i) {

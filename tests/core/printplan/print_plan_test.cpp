@@ -5,6 +5,9 @@
 
 #include <algorithm>
 
+#include "core/papers/paper_on_hand.h"
+#include "core/printplan/sheet_packing.h"
+#include "core/printplan/sheet_room.h"
 #include "tests/core/printplan/made_plans.h"
 
 namespace matwright {
@@ -16,6 +19,10 @@ using test::inputOf;
 using test::keptPrinters;
 using test::madePage;
 using test::soundPlan;
+
+// Craft papers and photo papers have rules of their own under names of their own.
+static_assert(smallestPaperSide != smallestPhotoPaperSide);
+static_assert(!std::is_same_v<PaperKind, PrintPaperKind>);
 
 // One printer with one paper.
 std::vector<Printer> onlyPaper(Size size, std::optional<int> atHand = std::nullopt) {
@@ -132,6 +139,50 @@ TEST(APrintPlan, KeepsWishesAndFillsTheRoomBesideThem) {
     EXPECT_NE(plan.bound.find("where they are wished"), std::string::npos) << plan.bound;
 }
 
+TEST(APrintPlan, PutsPrintsOfANarrowAndAWideWishOnOneSheet) {
+    const PlanPage page = madePage("A page", {inches(3, 4), inches(3, 4)});
+    PlanInput input = inputOf({page});
+    input.wishes = {{0, page.making.sketch.order[0], {1}, PrinterPaperId{11}},
+                    {0, page.making.sketch.order[1], {1}, std::nullopt}};
+    PrintPlan plan = soundPlan(input);
+    EXPECT_EQ(plan.sheets.size(), 1U);
+    EXPECT_EQ(plan.sheets[0].paper, PrinterPaperId{11});
+    // What is wished on another printer does not come out there.
+    input.wishes[1].printer = {3};
+    plan = soundPlan(input);
+    EXPECT_EQ(plan.sheets.size(), 2U);
+}
+
+TEST(APrintPlan, CountsThePapersOfEveryWishOnce) {
+    // Two groups want the last sheets of one paper; what one uses is gone for the other.
+    const PlanPage page =
+        madePage("A page", {inches(4, 6), inches(3, 4), inches(3, 4), inches(3, 4), inches(3, 4)});
+    PlanInput input = inputOf({page}, onlyPaper(inches(4, 6), 2));
+    const auto& slots = page.making.sketch.order;
+    input.wishes = {{0, slots[1], {1}, PrinterPaperId{11}}, {0, slots[0], {1}, std::nullopt}};
+    const PrintPlan plan = soundPlan(input);
+    EXPECT_EQ(plan.sheets.size(), 2U);
+    EXPECT_EQ(plan.leftOut.size(), 2U);
+}
+
+TEST(APrintPlan, ClaimsThatNoPaperIsLeftOnlyWhereThatIsCertain) {
+    // Both are smaller than the one 4x6, but do not fit on it together: 2.5 + 3 > 4 and 5 + 3 > 6.
+    const Size narrow{Length::inches(2, 1, 2), Length::inches(5)};
+    const PlanInput input =
+        inputOf({madePage("A page", {narrow, inches(3, 3)})}, onlyPaper(inches(4, 6), 1));
+    PrintPlan plan = soundPlan(input);
+    ASSERT_EQ(plan.leftOut.size(), 1U);
+    EXPECT_NE(plan.leftOut[0].sentence.find("no paper left"), std::string::npos)
+        << plan.leftOut[0].sentence;
+    PrintPlanLimits none;
+    none.cuts.time = std::chrono::milliseconds(0);
+    plan = soundPlan(input, none);
+    ASSERT_EQ(plan.leftOut.size(), 1U);
+    EXPECT_EQ(plan.leftOut[0].sentence.find("no paper left"), std::string::npos);
+    EXPECT_NE(plan.leftOut[0].sentence.find("No room was found"), std::string::npos);
+    EXPECT_NE(plan.leftOut[0].sentence.find("Look longer"), std::string::npos);
+}
+
 TEST(APrintPlan, NamesPrintsThatFitNowhereWithWhatToDo) {
     const PlanPage page = madePage("A page", {inches(8, 10), inches(3, 4)});
     std::vector<Printer> small = keptPrinters();
@@ -139,7 +190,7 @@ TEST(APrintPlan, NamesPrintsThatFitNowhereWithWhatToDo) {
     PrintPlan plan = soundPlan(inputOf({page}, small));
     ASSERT_EQ(plan.leftOut.size(), 1U);
     EXPECT_NE(plan.leftOut[0].sentence.find("8 × 10 in"), std::string::npos);
-    EXPECT_EQ(plan.bound, "1 sheet, proved cheapest");
+    EXPECT_EQ(plan.bound, "1 sheet, proved cheapest, 1 print not printed");
 
     PlanInput wished = inputOf({page});
     wished.wishes = {{0, page.making.sketch.order.front(), {1}, std::nullopt}};
@@ -150,7 +201,8 @@ TEST(APrintPlan, NamesPrintsThatFitNowhereWithWhatToDo) {
 
     plan = soundPlan(inputOf({page}, {}));
     EXPECT_EQ(plan.leftOut.size(), 2U);
-    EXPECT_EQ(plan.bound, "nothing to print");
+    EXPECT_EQ(plan.bound, "no sheets, 2 prints not printed");
+    EXPECT_FALSE(plan.provedCheapest);
 }
 
 TEST(APrintPlan, UsesNoMorePapersThanAreAtHand) {
@@ -159,6 +211,7 @@ TEST(APrintPlan, UsesNoMorePapersThanAreAtHand) {
     EXPECT_EQ(plan.sheets.size(), 2U);
     ASSERT_EQ(plan.leftOut.size(), 1U);
     EXPECT_NE(plan.leftOut[0].sentence.find("no paper left"), std::string::npos);
+    EXPECT_EQ(plan.bound, "2 sheets, 1 print not printed");
 }
 
 TEST(APrintPlan, TellsOfTheRoomBesideALonelyPrint) {
@@ -198,6 +251,48 @@ TEST(APrintPlan, RefusesWhatIsNotSound) {
     EXPECT_FALSE(planPrints(input));
 }
 
+TEST(APrintPlan, RefusesWhatCouldNotBeRecordedAfterwards) {
+    for (const std::string& name : {std::string("Two\nlines"), std::string(1001, 'x')}) {
+        const auto plan = planPrints(inputOf({madePage(name, {inches(3, 4)})}));
+        ASSERT_FALSE(plan);
+        EXPECT_EQ(plan.error().code, ErrorCode::BadText);
+    }
+    EXPECT_TRUE(planPrints(inputOf({madePage(std::string(1000, 'x'), {inches(3, 4)})})));
+    PlanInput input = inputOf({madePage("A page", {inches(3, 4)})});
+    const PlanPage more = madePage("More", {inches(3, 4)}, 30);
+    input.ahead = {
+        {more.making.work.photos.begin()->second, printsOf(more.making, {}).front(), "favourite"}};
+    input.ahead[0].print.crop.zoom = 0;
+    const auto plan = planPrints(input);
+    ASSERT_FALSE(plan);
+    EXPECT_EQ(plan.error().code, ErrorCode::OutOfRange);
+}
+
+TEST(APrintPlan, TakesWhatIsOnHandOnlyWithTheSamePictureBeyondTheTrim) {
+    // A 2x3 slot printed on 4x6: there is room for a bleed, which changes neither paper nor trim.
+    PlanPage page = madePage("A page", {inches(2, 3)});
+    page.making.sketch.pieces.begin()->second.printSize = inches(4, 6);
+    PlanInput input = inputOf({page});
+    input.onHand = {test::onHandFor(page, 0, 7)};
+    EXPECT_EQ(soundPlan(input).taken.size(), 1U);
+    input.bleed = Length::inches(0, 1, 8);
+    PrintPlan plan = soundPlan(input);
+    EXPECT_EQ(plan.taken.size(), 0U);
+    EXPECT_EQ(plan.alike.size(), 1U);
+    EXPECT_EQ(plan.bleed, input.bleed);
+    input.onHand[0].look.bleed = input.bleed;
+    EXPECT_EQ(soundPlan(input).taken.size(), 1U);
+    // Where the paper ends at the trim, or a border is white beyond it, no bleed is seen.
+    Print print = printsOf(page.making, {}).front();
+    const Photo& photo = page.making.work.photos.begin()->second;
+    EXPECT_EQ(lookOf(print, photo, Length::inches(9)).bleed, Length::inches(1, 1, 2));
+    print.border = Length::inches(0, 1, 8);
+    EXPECT_EQ(lookOf(print, photo, input.bleed).bleed, Length());
+    print.border = {};
+    print.trim = Rect::at({}, print.paper);
+    EXPECT_EQ(lookOf(print, photo, input.bleed).bleed, Length());
+}
+
 TEST(APrintPlan, OfNothingIsEmpty) {
     const PrintPlan plan = soundPlan(inputOf({madePage("A page", {})}));
     EXPECT_TRUE(plan.sheets.empty());
@@ -211,6 +306,38 @@ TEST(APrintPlan, StopsWhenItIsAskedToWithAWholePlan) {
     const Result<PrintPlan> plan = planPrints(input, {}, source.get_token());
     ASSERT_TRUE(plan);
     EXPECT_TRUE(plan->cancelled);
+    EXPECT_TRUE(faultsOf(*plan, input).empty());
+}
+
+TEST(APrintPlan, LooksForNoRoomOnceItIsAskedToStop) {
+    const PlanInput input = inputOf({madePage("A page", {inches(3, 4)})}, onlyPaper(inches(4, 6)));
+    const std::vector<PrintPaperKind> kinds = paperKinds(input.printers);
+    const PrintPlan plan = soundPlan(input);
+    const std::vector<PlannedPrint> prints(2, plan.prints.front());
+    DraftSheet sheet{0, plan.sheets.front().cuts, {0}};
+    constexpr std::uint64_t steps = 100'000;
+    const std::vector<Size> sizes{inches(3, 4)};
+    std::stop_source source;
+    EXPECT_EQ(roomOn(sheet, prints, kinds, sizes, steps, source.get_token()).size(), 1U);
+    EXPECT_TRUE(packed(kinds[0].sheet, sizes, steps, source.get_token()));
+    source.request_stop();
+    EXPECT_TRUE(roomOn(sheet, prints, kinds, sizes, steps, source.get_token()).empty());
+    EXPECT_FALSE(packed(kinds[0].sheet, sizes, steps, source.get_token()));
+    EXPECT_FALSE(addTo(sheet, 1, prints, kinds, steps, source.get_token()));
+    EXPECT_TRUE(addTo(sheet, 1, prints, kinds, steps));
+}
+
+TEST(APrintPlan, IsStoppedWithoutAClaimAboutRoomItDidNotLookFor) {
+    PlanInput input = inputOf({madePage("A page", {inches(3, 4)})}, onlyPaper(inches(4, 6)));
+    const PlanPage more = madePage("More", {inches(3, 4)}, 30);
+    input.ahead = {
+        {more.making.work.photos.begin()->second, printsOf(more.making, {}).front(), "favourite"}};
+    std::stop_source source;
+    source.request_stop();
+    const Result<PrintPlan> plan = planPrints(input, {}, source.get_token());
+    ASSERT_TRUE(plan);
+    ASSERT_EQ(plan->leftOut.size(), 1U);
+    EXPECT_NE(plan->leftOut[0].sentence.find("was stopped"), std::string::npos);
     EXPECT_TRUE(faultsOf(*plan, input).empty());
 }
 

@@ -60,6 +60,48 @@ TEST_F(PrintedPlan, AheadIsTakenByThePageThatWaitedForIt) {
     EXPECT_TRUE(m_store.faults().empty());
 }
 
+TEST_F(PrintedPlan, IsRecordedAlthoughAPrintOnHandIsGoneByNow) {
+    const auto& [id, page] = std::pair(0, m_input.pages[0]);
+    const Print wanted = printsOf(page.making, {}).front();
+    const auto onHand = m_store.addOnHand(
+        {lookOf(wanted, page.making.work.photos.at(wanted.photo)), "x.jpg", ""}, day);
+    ASSERT_TRUE(onHand);
+    m_input.pages.push_back(test::madePage("Beach", {inches(3, 4)}, 60));
+    m_input.onHand = *m_store.prints(PrintState::OnHand);
+    const PrintPlan plan = test::soundPlan(m_input);
+    ASSERT_EQ(plan.taken.size(), 1U);
+    ASSERT_TRUE(m_store.take(*onHand, "Another page", day));
+    EXPECT_EQ(recordPrinted(m_store, plan, m_input, day, "act").error().code, ErrorCode::NotFound);
+    std::vector<PrintOnHandId> gone;
+    ASSERT_TRUE(*recordPrinted(m_store, plan, m_input, day, "act", &gone));
+    EXPECT_EQ(gone, std::vector{*onHand});
+    EXPECT_EQ(m_store.prints()->size(), 1U + plan.prints.size());
+    EXPECT_TRUE(m_store.faults().empty());
+}
+
+TEST_F(PrintedPlan, IsRecordedWhateverItsPhotosFilesAreCalled) {
+    for (auto& [id, photo] : m_input.pages[0].making.work.photos) {
+        photo.path = "/pictures/two\nlines.jpg";
+    }
+    // 2 bytes a letter, from an odd place on: the cut would go through a letter.
+    m_input.ahead[0].photo.path = "x";
+    for (int i = 0; i < 600; ++i) {
+        m_input.ahead[0].photo.path += "\u00e9";
+    }
+    ASSERT_TRUE(*recordPrinted(m_store, test::soundPlan(m_input), m_input, day));
+    const auto prints = *m_store.prints();
+    ASSERT_EQ(prints.size(), 2U);
+    EXPECT_EQ(prints[0].photoName, "two lines.jpg");
+    EXPECT_EQ(prints[1].photoName.size(), 999U);
+}
+
+TEST_F(PrintedPlan, KeepsWhatIsSeenBeyondTheTrim) {
+    m_input.pages[0].making.sketch.pieces.begin()->second.printSize = inches(4, 6);
+    m_input.bleed = Length::inches(0, 1, 8);
+    ASSERT_TRUE(*recordPrinted(m_store, test::soundPlan(m_input), m_input, day));
+    EXPECT_EQ(m_store.prints(PrintState::Used)->front().look.bleed, m_input.bleed);
+}
+
 }  // namespace
 
 }  // namespace matwright

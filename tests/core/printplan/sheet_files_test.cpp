@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
 #include <sstream>
 
 #include "tests/core/printplan/made_plans.h"
@@ -89,6 +90,46 @@ TEST_F(SheetFiles, HaveSafeNamesAndNoTwoAlike) {
     plan.printers[1].name = plan.printers[0].name;
     const auto same = sheetFiles(made, plan.printers, {});
     EXPECT_EQ((*same)[1].name, "-.-up- and -away- (2).pdf");
+}
+
+TEST_F(SheetFiles, AreRefusedWhereThePrintersAreNotAsPlanned) {
+    const PlanInput input = this->input({inches(3, 4), inches(8, 10)});
+    const PrintPlan made = test::soundPlan(input);
+    ASSERT_EQ(made.sheets.size(), 2U);
+    ASSERT_TRUE(sheetFiles(made, input.printers, {}));
+    const auto refused = [&](const std::function<void(std::vector<Printer>&)>& change) {
+        std::vector<Printer> printers = input.printers;
+        change(printers);
+        const auto files = sheetFiles(made, printers, {});
+        const auto sheet = renderSheet(made, made.sheets[0], printers, {});
+        return !files && files.error().code == ErrorCode::NotFound && !sheet &&
+               sheet.error().code == ErrorCode::NotFound &&
+               files.error().sentence.contains("Plan anew");
+    };
+    ASSERT_EQ(made.sheets[0].paper, input.printers[0].papers[0].id);
+    EXPECT_FALSE(refused([](auto&) {}));
+    EXPECT_TRUE(refused([](auto& printers) { printers.erase(printers.begin()); }));
+    EXPECT_TRUE(
+        refused([](auto& printers) { printers[0].papers.erase(printers[0].papers.begin()); }));
+    EXPECT_TRUE(refused([](auto& printers) { printers[0].papers[0].borderless = false; }));
+    EXPECT_TRUE(refused([](auto& printers) { printers[0].papers[0].size = inches(5, 7); }));
+    // What was measured since is made up for.
+    EXPECT_FALSE(refused([](auto& printers) {
+        printers[0].papers[0].withoutBorders = *correctionOf(
+            inches(3, 5), {Length::inches(3, 1, 20), Length::inches(5, 1, 10)}, "2026-07-14");
+    }));
+}
+
+TEST_F(SheetFiles, AreRefusedWhereAPrintLiesInMarginsThatAreWiderNow) {
+    PlanInput input = this->input({inches(3, 4)});
+    input.printers.resize(1);
+    input.printers[0].papers.resize(1);
+    input.printers[0].papers[0].borderless = false;
+    const PrintPlan made = test::soundPlan(input);
+    ASSERT_EQ(made.sheets.size(), 1U);
+    ASSERT_TRUE(sheetFiles(made, input.printers, {}));
+    input.printers[0].papers[0].margin.left = Length::inches(1);
+    EXPECT_EQ(sheetFiles(made, input.printers, {}).error().code, ErrorCode::NotFound);
 }
 
 }  // namespace

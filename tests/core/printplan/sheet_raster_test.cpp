@@ -72,6 +72,17 @@ class RenderedSheet : public testing::Test {
     std::uint8_t shade = 40;
 };
 
+TEST_F(RenderedSheet, ShowsThePictureBeyondTheTrimAsPlanned) {
+    PlanInput input = inputFor({inches(2, 3)}, onePaper(inches(4, 6), true, std::nullopt));
+    input.pages[0].making.sketch.pieces.begin()->second.printSize = inches(4, 6);
+    input.bleed = Length::inches(0, 1, 10);
+    const PrintPlan plan = test::soundPlan(input);
+    const auto sheet = renderSheet(plan, plan.sheets[0], input.printers, {});
+    ASSERT_TRUE(sheet) << sheet.error().text();
+    // 2 in of 4 in, and 1/10 in on either side.
+    EXPECT_EQ(stretch(*sheet, true), std::pair(270, 930));
+}
+
 TEST_F(RenderedSheet, IsTheGangWhereNothingIsCorrected) {
     const PlanInput input =
         inputFor({inches(3, 4), inches(3, 4)}, onePaper(inches(4, 6), true, std::nullopt));
