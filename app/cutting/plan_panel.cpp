@@ -58,6 +58,7 @@ QString listed(const QStringList& lines, qsizetype most) {
 QListWidget* wordList(const QString& name) {
     auto* list = new QListWidget;
     list->setWordWrap(true);
+    list->setTextElideMode(Qt::ElideNone);
     list->setAlternatingRowColors(true);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -104,7 +105,7 @@ QWidget* PlanPanel::makeMiddle() {
     m_sheets->setMovement(QListView::Static);
     m_sheets->setIconSize(thumbnailSide);
     m_sheets->setSpacing(4);
-    m_sheets->setFixedHeight(thumbnailSide.height() + 54);
+    m_sheets->setFixedHeight(thumbnailSide.height() + 42);
     m_sheets->setAccessibleName(tr("Sheets"));
     m_missing->setTextFormat(Qt::PlainText);
     m_instead->setAlignment(Qt::AlignCenter);

@@ -45,7 +45,8 @@ class CuttingWindowTest : public CuttingFixture {
     int sheets() { return window->panel().sheets().count(); }
     int onHand(const std::string& name, PaperKind kind) {
         int count = 0;
-        for (const PaperOnHand& paper : *store().list()) {
+        const auto papers = store().list();
+        for (const PaperOnHand& paper : *papers) {
             count += paper.name == name && paper.kind == kind ? paper.count : 0;
         }
         return count;
