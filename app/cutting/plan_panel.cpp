@@ -4,7 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QScrollBar>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -20,6 +20,7 @@ namespace {
 constexpr int rightWidth = 300;
 constexpr int stepPictureHeight = 150;
 constexpr QSize thumbnailSide(64, 64);
+constexpr int wordsRim = 8;
 constexpr qsizetype mostMissing = 3;
 constexpr qsizetype mostPieceLines = 9;
 
@@ -55,10 +56,28 @@ QString listed(const QStringList& lines, qsizetype most) {
     return shown.join(u'\n');
 }
 
+// Measures wrapped words by the width they are really given; the list's own measure is wider, and
+// the last words of a caution would be cut short.
+class WrappedWords final : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const auto* list = qobject_cast<const QListView*>(option.widget);
+        if (!list) {
+            return QStyledItemDelegate::sizeHint(option, index);
+        }
+        const int width = list->viewport()->width() - 2 * list->spacing();
+        const QRect words = option.fontMetrics.boundingRect(
+            QRect(0, 0, width - 2 * wordsRim, 10'000), Qt::TextWordWrap,
+            index.data(Qt::DisplayRole).toString());
+        return {width, words.height() + wordsRim};
+    }
+};
+
 QListWidget* wordList(const QString& name) {
     auto* list = new QListWidget;
     list->setWordWrap(true);
-    list->setTextElideMode(Qt::ElideNone);
+    list->setItemDelegate(new WrappedWords(list));
     list->setAlternatingRowColors(true);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);

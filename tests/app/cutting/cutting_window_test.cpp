@@ -242,6 +242,34 @@ TEST_F(CuttingWindowTest, OptionsAreRememberedAndPlanAnew) {
     EXPECT_FALSE(window->side().choice().mayBuy);
 }
 
+TEST_F(CuttingWindowTest, ALongSearchShowsItsPlanAtOnceAndCanBeStopped) {
+    std::vector<Piece> blocks;
+    for (int i = 0; i < 240; ++i) {
+        Piece block;
+        block.size = {Length::inches(1 + i % 5, i * 7 % 16, 16),
+                      Length::inches(2 + i % 3, i * 11 % 16, 16)};
+        block.paper = "red";
+        blocks.push_back(block);
+    }
+    Sketch sketch = blankSketch();
+    ASSERT_TRUE(apply(sketch, addPieces(sketch, blocks)));
+    session.reset(sketch);
+    CuttingChoice patient;
+    patient.seconds = mostSeconds;
+    settings.setWindowState("cutting", bytesOf(patient));
+    window = std::make_unique<CuttingWindow>(session, QString(), settings, file(), asks);
+    window->show();
+    QPushButton* stop = button(*window, "Stop looking");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return stop->isVisible() && sheets() > 0; }, 60'000))
+        << window->panel().words().toStdString();
+    EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
+    QTest::mouseClick(stop, Qt::LeftButton);
+    waitForPlan();
+    EXPECT_TRUE(window->news().contains("Stopped")) << window->news().toStdString();
+    EXPECT_FALSE(stop->isVisible());
+    EXPECT_GT(sheets(), 0);
+}
+
 TEST_F(CuttingWindowTest, EveryControlIsNamedAndLargeEnough) {
     stock({paper("kraft", inches(12, 12), 2)});
     open();
