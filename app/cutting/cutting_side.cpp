@@ -170,7 +170,8 @@ void CuttingSide::setLines(std::vector<PieceLine> lines, const QStringList& pape
     const QString typed = m_fillPaper->currentText();
     m_fillPaper->clear();
     m_fillPaper->addItems(papers);
-    m_fillPaper->setCurrentIndex(typed.isEmpty() && !papers.isEmpty() ? 0 : papers.indexOf(typed));
+    m_fillPaper->setCurrentIndex(
+        typed.isEmpty() && !papers.isEmpty() ? 0 : static_cast<int>(papers.indexOf(typed)));
     if (!typed.isEmpty()) {
         m_fillPaper->setEditText(typed);
     }

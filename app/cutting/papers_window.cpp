@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QStackedLayout>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <utility>
@@ -26,6 +27,15 @@ namespace matwright::app {
 namespace {
 
 constexpr int paperRowHeight = 50;
+constexpr int columnGap = 14;
+
+class RoomyCell final : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(columnGap, 0);
+    }
+};
 
 }  // namespace
 
@@ -108,6 +118,7 @@ QWidget* PapersWindow::makeHead() {
 void PapersWindow::buildTable() {
     m_filter->setSourceModel(m_model);
     m_table->setModel(m_filter);
+    m_table->setItemDelegate(new RoomyCell(m_table));
     m_table->setAccessibleName(tr("Papers on hand"));
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(paperRowHeight);

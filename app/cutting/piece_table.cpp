@@ -101,8 +101,12 @@ void PieceTable::build() {
     }
 }
 
-QComboBox* PieceTable::makePaperBox(int row) {
+QWidget* PieceTable::makePaperBox(int row) {
+    auto* place = new QWidget;
+    auto* layout = new QHBoxLayout(place);
+    layout->setContentsMargins(0, 0, 4, 0);
     auto* box = new QComboBox;
+    layout->addWidget(box);
     box->setEditable(true);
     box->setInsertPolicy(QComboBox::NoInsert);
     box->setModel(m_papers);
@@ -112,7 +116,7 @@ QComboBox* PieceTable::makePaperBox(int row) {
     settle(box);
     connect(box, &QComboBox::activated, this, [this, row] { takePaper(row); });
     connect(box->lineEdit(), &QLineEdit::editingFinished, this, [this, row] { takePaper(row); });
-    return box;
+    return place;
 }
 
 QWidget* PieceTable::makeSwitch(int row) {
@@ -128,7 +132,8 @@ QWidget* PieceTable::makeSwitch(int row) {
 }
 
 QComboBox* PieceTable::paperBox(int row) const {
-    return qobject_cast<QComboBox*>(cellWidget(row, Paper));
+    const QWidget* place = cellWidget(row, Paper);
+    return place ? place->findChild<QComboBox*>() : nullptr;
 }
 
 QCheckBox* PieceTable::middleSwitch(int row) const {

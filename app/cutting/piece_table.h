@@ -5,6 +5,7 @@
 #include <QTableWidget>
 #include <vector>
 
+#include "core/measure/length_text.h"
 #include "core/paperplan/paper_pieces.h"
 
 class QCheckBox;
@@ -49,7 +50,7 @@ class PieceTable final : public QTableWidget {
     enum Column { Name, Paper, Middle, Columns };
     bool hasSamePieces(const std::vector<PieceLine>& lines) const;
     void build();
-    QComboBox* makePaperBox(int row);
+    QWidget* makePaperBox(int row);
     QWidget* makeSwitch(int row);
     void fill();
     void takePaper(int row);

@@ -4,7 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QScrollBar>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -20,6 +20,7 @@ namespace {
 constexpr int rightWidth = 300;
 constexpr int stepPictureHeight = 150;
 constexpr QSize thumbnailSide(64, 64);
+constexpr int wordsRim = 8;
 constexpr qsizetype mostMissing = 3;
 constexpr qsizetype mostPieceLines = 9;
 
@@ -55,9 +56,28 @@ QString listed(const QStringList& lines, qsizetype most) {
     return shown.join(u'\n');
 }
 
+// Measures wrapped words by the width they are really given; the list's own measure is wider, and
+// the last words of a caution would be cut short.
+class WrappedWords final : public QStyledItemDelegate {
+  public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const auto* list = qobject_cast<const QListView*>(option.widget);
+        if (!list) {
+            return QStyledItemDelegate::sizeHint(option, index);
+        }
+        const int width = list->viewport()->width() - 2 * list->spacing();
+        const QRect words = option.fontMetrics.boundingRect(
+            QRect(0, 0, width - 2 * wordsRim, 10'000), Qt::TextWordWrap,
+            index.data(Qt::DisplayRole).toString());
+        return {width, words.height() + wordsRim};
+    }
+};
+
 QListWidget* wordList(const QString& name) {
     auto* list = new QListWidget;
     list->setWordWrap(true);
+    list->setItemDelegate(new WrappedWords(list));
     list->setAlternatingRowColors(true);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -104,7 +124,7 @@ QWidget* PlanPanel::makeMiddle() {
     m_sheets->setMovement(QListView::Static);
     m_sheets->setIconSize(thumbnailSide);
     m_sheets->setSpacing(4);
-    m_sheets->setFixedHeight(thumbnailSide.height() + 54);
+    m_sheets->setFixedHeight(thumbnailSide.height() + 42);
     m_sheets->setAccessibleName(tr("Sheets"));
     m_missing->setTextFormat(Qt::PlainText);
     m_instead->setAlignment(Qt::AlignCenter);

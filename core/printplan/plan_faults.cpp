@@ -143,7 +143,8 @@ class Looking {
         const PlanPage& page = m_input.pages[there.page];
         if (found == m_input.used.end() || found->state != PrintState::Used ||
             found->page != page.name ||
-            found->look != lookOf(there.print, page.making.work.photos.at(there.print.photo))) {
+            found->look !=
+                lookOf(there.print, page.making.work.photos.at(there.print.photo), m_input.bleed)) {
             fault("A print that is said to be there is not used by its page.");
         }
         if (++m_taken[there.used] > 1) {

@@ -45,7 +45,8 @@ class CuttingWindowTest : public CuttingFixture {
     int sheets() { return window->panel().sheets().count(); }
     int onHand(const std::string& name, PaperKind kind) {
         int count = 0;
-        for (const PaperOnHand& paper : *store().list()) {
+        const auto papers = store().list();
+        for (const PaperOnHand& paper : *papers) {
             count += paper.name == name && paper.kind == kind ? paper.count : 0;
         }
         return count;
@@ -239,6 +240,34 @@ TEST_F(CuttingWindowTest, OptionsAreRememberedAndPlanAnew) {
     window.reset();
     open();
     EXPECT_FALSE(window->side().choice().mayBuy);
+}
+
+TEST_F(CuttingWindowTest, ALongSearchShowsItsPlanAtOnceAndCanBeStopped) {
+    std::vector<Piece> blocks;
+    for (int i = 0; i < 240; ++i) {
+        Piece block;
+        block.size = {Length::inches(1 + i % 5, i * 7 % 16, 16),
+                      Length::inches(2 + i % 3, i * 11 % 16, 16)};
+        block.paper = "red";
+        blocks.push_back(block);
+    }
+    Sketch sketch = blankSketch();
+    ASSERT_TRUE(apply(sketch, addPieces(sketch, blocks)));
+    session.reset(sketch);
+    CuttingChoice patient;
+    patient.seconds = mostSeconds;
+    settings.setWindowState("cutting", bytesOf(patient));
+    window = std::make_unique<CuttingWindow>(session, QString(), settings, file(), asks);
+    window->show();
+    QPushButton* stop = button(*window, "Stop looking");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return stop->isVisible() && sheets() > 0; }, 60'000))
+        << window->panel().words().toStdString();
+    EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
+    QTest::mouseClick(stop, Qt::LeftButton);
+    waitForPlan();
+    EXPECT_TRUE(window->news().contains("Stopped")) << window->news().toStdString();
+    EXPECT_FALSE(stop->isVisible());
+    EXPECT_GT(sheets(), 0);
 }
 
 TEST_F(CuttingWindowTest, EveryControlIsNamedAndLargeEnough) {

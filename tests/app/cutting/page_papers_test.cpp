@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "app/cutting/cutting_choice.h"
 #include "tests/app/cutting/cutting_page.h"
 
@@ -15,7 +17,8 @@ std::vector<PaperPiece> piecesOf(const Session& session) {
 }
 
 const PaperPiece& matOf(const std::vector<PaperPiece>& pieces) {
-    return *std::ranges::find_if(pieces, [](const PaperPiece& piece) { return piece.mat; });
+    return *std::ranges::find_if(pieces,
+                                 [](const PaperPiece& piece) { return piece.mat.has_value(); });
 }
 
 TEST(PagePapers, NamingThePaperOfAMatIsOneUndoStep) {
