@@ -13,8 +13,8 @@
 #include "app/panels/tint.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/plan_output.h"
-#include "app/printplan/planned_sheet_view.h"
 #include "app/printplan/print_picture.h"
+#include "app/printplan/print_sheet_view.h"
 
 namespace matwright::app {
 
@@ -86,13 +86,13 @@ QWidget* PlanCards::makeCard(std::size_t sheet) {
     card->setAccessibleName(sheetTitle(*m_ready, sheet));
     auto* row = new QHBoxLayout(card);
     row->setSpacing(16);
-    const PlannedSheet& planned = m_ready->plan.sheets[sheet];
-    auto* view = new PlannedSheetView(
-        planned, stepsOf(planned, m_scale),
-        [service = m_service, ready = m_ready](std::size_t print, int longSide) {
-            const PlannedPrint& each = ready->plan.prints[print];
-            return printPicture(service, each.photo, each.print, longSide);
-        });
+    const PrintSheet& planned = m_ready->plan.sheets[sheet];
+    auto* view =
+        new PrintSheetView(planned, stepsOf(planned, m_scale),
+                           [service = m_service, ready = m_ready](std::size_t print, int longSide) {
+                               const PlannedPrint& each = ready->plan.prints[print];
+                               return printPicture(service, each.photo, each.print, longSide);
+                           });
     view->setAccessibleName(tr("Picture of the sheet"));
     row->addWidget(view, 0, Qt::AlignTop);
     row->addWidget(makeWords(sheet), 1);
@@ -100,7 +100,7 @@ QWidget* PlanCards::makeCard(std::size_t sheet) {
 }
 
 QWidget* PlanCards::makeWords(std::size_t sheet) {
-    const PlannedSheet& planned = m_ready->plan.sheets[sheet];
+    const PrintSheet& planned = m_ready->plan.sheets[sheet];
     auto* words = new QWidget;
     auto* column = new QVBoxLayout(words);
     column->setContentsMargins({});
@@ -122,7 +122,7 @@ QWidget* PlanCards::makeWords(std::size_t sheet) {
 }
 
 void PlanCards::addRoom(QVBoxLayout* column, std::size_t sheet) {
-    const PlannedSheet& planned = m_ready->plan.sheets[sheet];
+    const PrintSheet& planned = m_ready->plan.sheets[sheet];
     column->addSpacing(6);
     if (planned.room.empty()) {
         auto* full = new TintedLabel(Tint::Quiet, tr("No room is left on it."));
@@ -177,7 +177,7 @@ QToolButton* PlanCards::makeOffer(const PrintOffer& offer) {
 }
 
 void PlanCards::showPictures() {
-    for (PlannedSheetView* view : findChildren<PlannedSheetView*>()) {
+    for (PrintSheetView* view : findChildren<PrintSheetView*>()) {
         view->update();
     }
     const QList<QToolButton*> buttons = offers();

@@ -57,7 +57,7 @@ QString paintJob(const ReadyPlan& ready, const ReadyJob& job, const std::stop_to
     QPainter painter;
     for (int number = job.queue.first; number <= job.queue.last; ++number) {
         const std::size_t index = job.sheets[static_cast<std::size_t>(number - 1)];
-        const PlannedSheet& sheet = ready.plan.sheets[index];
+        const PrintSheet& sheet = ready.plan.sheets[index];
         const Result<Raster> raster =
             renderSheet(ready.plan, sheet, ready.input.printers, {}, stop);
         if (!raster || stop.stop_requested()) {
@@ -131,7 +131,7 @@ PlanWork::Work savingPictures(std::shared_ptr<const ReadyPlan> ready,
 std::vector<SheetJob> jobsFor(const PrintPlan& plan, PrinterId printer) {
     std::vector<SheetJob> jobs;
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
-        const PlannedSheet& sheet = plan.sheets[i];
+        const PrintSheet& sheet = plan.sheets[i];
         if (sheet.printer != printer) {
             continue;
         }
@@ -168,7 +168,7 @@ PlanWork::Work printing(std::shared_ptr<const ReadyPlan> ready,
 }
 
 QString sheetTitle(const ReadyPlan& ready, std::size_t sheet) {
-    const PlannedSheet& planned = ready.plan.sheets[sheet];
+    const PrintSheet& planned = ready.plan.sheets[sheet];
     const Printer* printer = find(ready.input.printers, planned.printer);
     const PrinterPaper* paper = printer ? find(*printer, planned.paper) : nullptr;
     return outputWord("Sheet %1 for “%2”: %3")

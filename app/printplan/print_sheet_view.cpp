@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/printplan/planned_sheet_view.h"
+#include "app/printplan/print_sheet_view.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -46,8 +46,7 @@ QPointF freePlaceOn(const QLineF& line, const std::vector<QPointF>& badges) {
 
 }  // namespace
 
-PlannedSheetView::PlannedSheetView(PlannedSheet sheet, SheetSteps steps, Picture picture,
-                                   QWidget* parent)
+PrintSheetView::PrintSheetView(PrintSheet sheet, SheetSteps steps, Picture picture, QWidget* parent)
     : QWidget(parent),
       m_sheet(std::move(sheet)),
       m_steps(std::move(steps)),
@@ -57,18 +56,18 @@ PlannedSheetView::PlannedSheetView(PlannedSheet sheet, SheetSteps steps, Picture
     setFixedSize(sizeHint());
 }
 
-QSize PlannedSheetView::sizeHint() const {
+QSize PrintSheetView::sizeHint() const {
     const double wide = m_sheet.size.width.toInches();
     const double tall = m_sheet.size.height.toInches();
     const double scale = (viewSide - 2 * rim) / std::max(wide, tall);
     return QSizeF(wide * scale + 2 * rim, tall * scale + 2 * rim).toSize();
 }
 
-QRectF PlannedSheetView::sheetRect() const {
+QRectF PrintSheetView::sheetRect() const {
     return QRectF(rect()).adjusted(rim, rim, -rim, -rim);
 }
 
-QRectF PlannedSheetView::onView(const Rect& area) const {
+QRectF PrintSheetView::onView(const Rect& area) const {
     const QRectF sheet = sheetRect();
     const double scale = sheet.width() / m_sheet.size.width.toInches();
     return {sheet.left() + area.left().toInches() * scale,
@@ -76,7 +75,7 @@ QRectF PlannedSheetView::onView(const Rect& area) const {
             area.y.length().toInches() * scale};
 }
 
-void PlannedSheetView::paintEvent(QPaintEvent*) {
+void PrintSheetView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
     QFont small = font();
@@ -93,7 +92,7 @@ void PlannedSheetView::paintEvent(QPaintEvent*) {
     paintCuts(painter);
 }
 
-void PlannedSheetView::paintPrint(QPainter& painter, const Gang::Place& place, std::size_t index) {
+void PrintSheetView::paintPrint(QPainter& painter, const Gang::Place& place, std::size_t index) {
     const auto piece = std::ranges::find_if(m_sheet.cuts.parts, [&](const CutPart& part) {
         return part.use == CutPart::Use::Piece && part.piece == static_cast<int>(place.print) &&
                part.area.topLeft() == place.at;
@@ -124,7 +123,7 @@ void PlannedSheetView::paintPrint(QPainter& painter, const Gang::Place& place, s
 }
 
 // From edge to edge of the part in hand.
-QLineF PlannedSheetView::lineOf(const CutStep& step) const {
+QLineF PrintSheetView::lineOf(const CutStep& step) const {
     const Rect& part = m_sheet.cuts.parts[static_cast<std::size_t>(step.part)].area;
     const bool upright = step.direction == CutDirection::Upright;
     const Length at = step.setting + (upright ? part.left() : part.top());
@@ -135,7 +134,7 @@ QLineF PlannedSheetView::lineOf(const CutStep& step) const {
                    : QLineF(area.left(), to.bottom(), area.right(), to.bottom());
 }
 
-void PlannedSheetView::paintCuts(QPainter& painter) const {
+void PrintSheetView::paintCuts(QPainter& painter) const {
     std::vector<QPointF> badges;
     for (const CutStep& step : m_steps.steps) {
         const QLineF line = lineOf(step);

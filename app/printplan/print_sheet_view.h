@@ -11,15 +11,14 @@ namespace matwright::app {
 
 // One sheet of a plan as it will come out: the prints where they lie, each with its number, and
 // the cuts numbered in the order they are made.
-class PlannedSheetView final : public QWidget {
+class PrintSheetView final : public QWidget {
     Q_OBJECT
 
   public:
     // A print as it comes out (see printPicture()), or a null image.
     using Picture = std::function<QImage(std::size_t print, int longSide)>;
 
-    PlannedSheetView(PlannedSheet sheet, SheetSteps steps, Picture picture,
-                     QWidget* parent = nullptr);
+    PrintSheetView(PrintSheet sheet, SheetSteps steps, Picture picture, QWidget* parent = nullptr);
 
     // The sheet within the widget, in pixels.
     QRectF sheetRect() const;
@@ -34,7 +33,7 @@ class PlannedSheetView final : public QWidget {
     QLineF lineOf(const CutStep& step) const;
     void paintCuts(QPainter& painter) const;
 
-    const PlannedSheet m_sheet;
+    const PrintSheet m_sheet;
     const SheetSteps m_steps;
     Picture m_picture;
     std::vector<QImage> m_pictures;  // of the places, once they are there
