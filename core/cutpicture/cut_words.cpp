@@ -135,8 +135,8 @@ std::vector<std::string> stepSentences(const PlannedSheet& sheet) {
         texts.push_back(cutText(sheet, letters, cut));
         for (const int part : {cut.first, cut.second}) {
             if (const auto found = off.find(part); found != off.end()) {
-                texts.back() +=
-                    " " + offText(letters[static_cast<std::size_t>(part)], found->second);
+                const std::string& name = letters[static_cast<std::size_t>(part)];
+                texts.back() += fmt::format(" {}", offText(name, found->second));
             }
         }
     }

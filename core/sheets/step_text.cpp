@@ -50,7 +50,8 @@ std::vector<std::string> stepTexts(const SheetSteps& steps, const SheetPlan& she
         for (const int part : {step.first, step.second}) {
             if (const auto found = off.find(part); found != off.end()) {
                 const int piece = sheet.parts[static_cast<std::size_t>(part)].piece;
-                texts.back() += " " + offText(fmt::format("Piece {}", piece + 1), found->second);
+                const std::string name = fmt::format("Piece {}", piece + 1);
+                texts.back() += fmt::format(" {}", offText(name, found->second));
             }
         }
     }
