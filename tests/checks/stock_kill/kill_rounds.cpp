@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <chrono>
-#include <optional>
 #include <thread>
 
 #include "tests/checks/stock_kill/stock_subject.h"
@@ -71,6 +70,12 @@ RunningWorker start(StockSubject& subject, const std::filesystem::path& folder, 
     return {process, ends[0]};
 }
 
+// The change a worker had begun and not told as made.
+struct Begun {
+    bool isSo = false;
+    std::uint64_t state = 0;
+};
+
 class Rounds {
   public:
     Rounds(StockSubject& subject, const std::filesystem::path& folder, std::uint64_t seed)
@@ -113,18 +118,18 @@ class Rounds {
         ++m_tally.kills;
         int status = 0;
         ::waitpid(worker.process, &status, 0);
-        std::optional<std::uint64_t> begun;
+        Begun begun;
         int made = 0;
         for (Word word; ::read(worker.pipe, &word, sizeof word) == ssize_t{sizeof word};) {
             if (word.what == Word::What::Begin) {
-                begun = word.state;
+                begun = {true, word.state};
                 continue;
             }
             if (word.what == Word::What::Failed) {
                 fault(number, "a change failed");
             }
             m_known[number] = word.state;
-            begun.reset();
+            begun = {};
             ++made;
         }
         ::close(worker.pipe);
@@ -133,10 +138,10 @@ class Rounds {
         judge(number, begun);
     }
 
-    void judge(int number, std::optional<std::uint64_t> begun) {
+    void judge(int number, Begun begun) {
         const std::uint64_t now = hashNow(number);
-        m_tally.between += begun.has_value();
-        if (begun && now == *begun) {
+        m_tally.between += begun.isSo;
+        if (begun.isSo && now == begun.state) {
             ++m_tally.kept;
         } else if (now != m_known[number]) {
             fault(number, "the store holds something else than was told");

@@ -72,7 +72,8 @@ TEST(PlanPages, EveryStepStandsThereInOrderAndNothingLeavesTheMargin) {
                 at = words.find(sheet.heading, at);
                 ASSERT_NE(at, std::string::npos);
                 for (std::size_t step = 0; step < sheet.steps.steps.size(); ++step) {
-                    const std::string number = " " + std::to_string(step + 1) + ". ";
+                    std::string number(1, ' ');
+                    number.append(std::to_string(step + 1)).append(". ");
                     at = words.find(number, at);
                     ASSERT_NE(at, std::string::npos) << number;
                 }

@@ -1,5 +1,0 @@
-#include "core/cutpicture/cut_words.cpp"
-#include "core/cutpicture/plan_pages.cpp"
-#include "core/cutpicture/sheet_picture.cpp"
-#include "core/cutpicture/step_picture.cpp"
-#include "core/cutpicture/text_lines.cpp"
