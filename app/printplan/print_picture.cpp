@@ -13,22 +13,23 @@ namespace matwright::app {
 
 namespace {
 
-// What shows in the window, toned where the photo's copy is large enough for that.
-QImage windowPicture(PhotoService& service, const Photo& photo, const Print& print, int longSide) {
+// What shows in the window, toned where the photo's copy is large enough for that. How large the
+// photo is may not be known; its small copy has the same shape.
+QImage windowPicture(PhotoService& service, Photo photo, const Print& print, int longSide) {
     const QImage thumbnail = service.thumbnail(wanted(photo));
+    if (thumbnail.isNull()) {
+        return {};
+    }
+    if (!photo.upright.isPositive()) {
+        photo.upright = {thumbnail.width(), thumbnail.height()};
+    }
     const std::string jpeg =
         service.smallPicture(photo, {print.photo, print.crop, print.border}, print.window);
     if (!jpeg.empty()) {
         return QImage::fromData(reinterpret_cast<const uchar*>(jpeg.data()),
                                 static_cast<int>(jpeg.size()), "JPG");
     }
-    if (thumbnail.isNull()) {
-        return {};
-    }
-    const PixelSize upright = photo.upright.isPositive()
-                                  ? photo.upright
-                                  : PixelSize{thumbnail.width(), thumbnail.height()};
-    return croppedPicture(thumbnail, print.crop, upright, print.window, longSide);
+    return croppedPicture(thumbnail, print.crop, photo.upright, print.window, longSide);
 }
 
 int pixelsOf(Length length, double scale) {

@@ -6,6 +6,8 @@
 #include <QTableWidget>
 #include <QTest>
 
+#include "app/photos/photo_access.h"
+#include "app/photos/reading/photo_reader.h"
 #include "core/printplan/plan_input.h"
 #include "tests/app/printplan/plan_fixture.h"
 
@@ -22,8 +24,8 @@ class PrintsOnHandWindowTest : public PlanFixture {
         ASSERT_TRUE(store().addOnHand({lookOf(print, making.work.photos.at(photo)), name, ""},
                                       "2026-07-01"));
     }
-    void open() {
-        window = std::make_unique<PrintsOnHandWindow>(settings, nullptr, asks, nullptr);
+    void open(PhotoService* service = nullptr) {
+        window = std::make_unique<PrintsOnHandWindow>(settings, service, asks, nullptr);
         window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
     }
@@ -44,6 +46,17 @@ TEST_F(PrintsOnHandWindowTest, AnEmptyListSaysHowPrintsComeThere) {
     open();
     EXPECT_EQ(window->summary(), "0 prints");
     EXPECT_FALSE(window->list().isVisible());
+}
+
+// The file's place and the photo's size are not kept with a print.
+TEST_F(PrintsOnHandWindowTest, ShowsAPictureOfAPhotoThatIsKnownByWhatItHolds) {
+    keepOne("kite.jpg");
+    PhotoReader service(QString::fromStdString(folder() / "cache"));
+    const WantedPhoto photo = wanted(making.work.photos.begin()->second);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !service.thumbnail(photo).isNull(); }, 30'000));
+    open(&service);
+    EXPECT_FALSE(window->list().item(0, 0)->icon().isNull());
+    window.reset();
 }
 
 TEST_F(PrintsOnHandWindowTest, APrintIsUsedAndPutBack) {
