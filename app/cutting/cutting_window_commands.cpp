@@ -138,7 +138,7 @@ void CuttingWindow::cutIt() {
     m_run->cancel();  // what is shown is what is cut
     const PapersCut cut =
         papersCut(*plan(), m_planned, tr("Cut papers for %1").arg(pageName()).toStdString());
-    const Result<void> done = m_store->cut(cut);
+    const auto done = m_store->cut(cut);
     readPapers();
     if (!done) {
         refresh();

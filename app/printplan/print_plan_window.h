@@ -94,6 +94,7 @@ class PrintPlanWindow final : public QDialog {
     QString m_where;
     std::string m_once;  // names the latest plan's act of printing
     bool m_isRecorded = false;
+    std::optional<std::int64_t> m_recorded;  // the change that recorded it
     PlanPagesPanel* m_pages;
     PlanPrintsPanel* m_prints;
     PlanCards* m_cards;

@@ -176,16 +176,26 @@ void PrintPlanWindow::record() {
     if (!m_ready || !m_store || m_isRecorded) {
         return;
     }
+    std::vector<PrintOnHandId> gone;
     const auto recorded =
-        recordPrinted(*m_store, m_ready->plan, m_ready->input, m_asks.today(), m_once);
+        recordPrinted(*m_store, m_ready->plan, m_ready->input, m_asks.today(), m_once, &gone);
     if (!recorded) {
         return say({}, QString::fromStdString(recorded.error().text()));
     }
     m_isRecorded = true;
+    const auto changes = m_store->changes(1);
+    m_recorded =
+        changes && !changes->empty() ? std::optional(changes->front().number) : std::nullopt;
     const auto ahead = m_draft.ahead.size();
     say(ahead == 0   ? tr("Recorded as printed.")
         : ahead == 1 ? tr("Recorded as printed; 1 print is on hand now.")
                      : tr("Recorded as printed; %1 prints are on hand now.").arg(ahead));
+    if (!gone.empty()) {
+        say(tr("Recorded as printed."), tr("Prints that were to be taken from prints on hand are "
+                                           "gone meanwhile: %1. Plan again to "
+                                           "print them.")
+                                            .arg(gone.size()));
+    }
     showState();
 }
 
@@ -193,7 +203,7 @@ void PrintPlanWindow::undoRecord() {
     if (!m_store || !m_isRecorded) {
         return;
     }
-    const auto undone = m_store->undo();
+    const auto undone = m_store->undo(m_recorded);
     if (!undone) {
         return say({}, QString::fromStdString(undone.error().text()));
     }

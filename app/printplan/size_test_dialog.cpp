@@ -136,7 +136,7 @@ QWidget* SizeTestDialog::makeRulerStep() {
     m_ruler->addWide(m_wished);
     for (LengthField* field : {m_across, m_down}) {
         field->setScale(m_settings.value().scale);
-        field->setRange(Length::inches(0, 1, 4), largestPaperSide);
+        field->setRange(Length::inches(0, 1, 4), largestPhotoPaperSide);
     }
     m_ruler->addRow(tr("A to &B, across"), m_across);
     m_ruler->addRow(tr("C t&o D, down"), m_down);
