@@ -62,7 +62,7 @@ int takeOff(const CutCommand& command, const PapersCut& cut, BatchPorts& ports) 
     if (!store) {
         return store.error();
     }
-    if (const Result<void> done = store->cut(cut); !done) {
+    if (const auto done = store->cut(cut); !done) {
         return fail(ports, CouldNotWrite, done.error());
     }
     int sheets = 0;
