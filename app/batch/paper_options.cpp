@@ -49,7 +49,7 @@ Colour colourFor(const std::string& text) {
 }
 
 void addPaperLook(CLI::App* command, PaperOnHand& paper) {
-    command->add_option("--thickness", paper.thickness, "As you say it: \"216 gsm\", \"80 lb\"")
+    command->add_option("--thickness", paper.thickness, R"(As you say it: "216 gsm", "80 lb")")
         ->type_name("TEXT");
     command
         ->add_option_function<std::string>(
