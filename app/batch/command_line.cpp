@@ -3,7 +3,6 @@
 
 #include <CLI/CLI.hpp>
 #include <cctype>
-#include <map>
 #include <ostream>
 #include <utility>
 
@@ -12,27 +11,12 @@
 #include "app/batch/help.h"
 #include "app/batch/library_options.h"
 #include "app/batch/new_sketch_options.h"
+#include "app/batch/paper_options.h"
 #include "app/batch/photo_options.h"
 
 namespace matwright::app {
 
 namespace {
-
-const std::map<std::string, Scale> scaleWords = {{"1/8in", Scale::EighthInch},
-                                                 {"1/16in", Scale::SixteenthInch},
-                                                 {"1/32in", Scale::ThirtySecondInch},
-                                                 {"1mm", Scale::WholeMillimetre},
-                                                 {"0.5mm", Scale::HalfMillimetre}};
-
-void addScale(CLI::App* command, std::optional<Scale>& scale) {
-    command
-        ->add_option_function<std::string>(
-            "--scale", [&scale](const std::string& word) { scale = scaleWords.at(word); },
-            "What lengths are shown to; without it 1/16in, or 1mm for metric pages")
-        ->check(
-            CLI::IsMember(std::vector<std::string>{"1/8in", "1/16in", "1/32in", "1mm", "0.5mm"}))
-        ->type_name("STEP");
-}
 
 // A length as people write it. `smallest` is the least that makes sense.
 template <typename Target>  // Length, or std::optional<Length>
@@ -86,6 +70,7 @@ struct CommandLine {
     ListCommand pieces;
     LibraryCommandLines library;
     PhotoCommandLines photos;
+    PaperCommandLines papers;
     std::function<int()> chosen;
 
   private:
@@ -113,6 +98,7 @@ CommandLine::CommandLine(BatchPorts& givenPorts) : ports(givenPorts) {
     addNewSketchCommands(app, newSketches, ports, addTo);
     addLists();
     addPhotoCommands(app, photos, ports, addTo);
+    addPaperCommands(app, papers, ports, addTo);
     addLibraryCommands(app, library, ports, addTo);
 }
 

@@ -4,7 +4,10 @@
 #include <CLI/CLI.hpp>
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <string>
+
+#include "core/measure/length_text.h"
 
 namespace matwright::app {
 
@@ -19,5 +22,8 @@ using AddCommand =
 void addInput(CLI::App* command, std::filesystem::path& input);
 // -o, needed.
 void addOutput(CLI::App* command, std::filesystem::path& output, const std::string& what);
+
+// --scale, the step lengths are shown to.
+void addScale(CLI::App* command, std::optional<Scale>& scale);
 
 }  // namespace matwright::app

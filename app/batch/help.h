@@ -12,12 +12,13 @@ Examples:
   matwright-batch check page.sketch.svg && echo "Ready to cut"
   matwright-batch carry-over page.sketch.svg --to a4 -o page-a4.sketch.svg
   matwright-batch prints holiday.page.svg -o prints --ganged
+  matwright-batch cut holiday.page.svg --pdf cutting-plan.pdf
   matwright-batch library search beach --photos 3
 Each command tells more with --help.
 
 Results go to standard output, complaints to standard error. Exit codes:
   0  done
-  1  check found something to mend; a search found no sketch
+  1  check found something to mend; a search found no sketch; something is not cut
   2  the command line cannot be followed
   3  a sketch file, a page, a photo or the library cannot be read
   4  the result could not be made or written)";

@@ -28,7 +28,8 @@ Json matsJson(const Piece& piece) {
         mats.push_back({{"border", json(mat.border)},
                         {"bottomBorder", json(mat.bottomBorder.value_or(mat.border))},
                         {"size", json(matBox(piece, i).size())},
-                        {"paper", mat.paper}});
+                        {"paper", mat.paper},
+                        {"gutted", mat.gutted}});
     }
     return mats;
 }

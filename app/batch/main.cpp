@@ -54,7 +54,8 @@ int main(int argc, char** argv) {
         chosen.empty() ? matwright::app::personalLibraryFolder() : chosen,
         matwright::app::personalCacheFolder(),
         !chosen.empty(),
-        openPhotoCommands};
+        openPhotoCommands,
+        matwright::app::personalDataFolder()};
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const int code = matwright::app::runBatch(arguments, ports);
     if (!std::cout.flush()) {

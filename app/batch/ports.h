@@ -35,6 +35,8 @@ struct BatchPorts {
     bool libraryIsChosen = false;
     // The commands that read photos, from their part; opened when one of them is called.
     std::function<Result<PhotoCommands*>()> photoCommands = {};
+    // Where a person's own lists are kept, such as the papers on hand.
+    std::filesystem::path dataFolder = {};
 };
 
 // One sentence on `err`; `where` may be empty and is shown printable.

@@ -19,7 +19,7 @@ std::string systemEnvironment(const char* variable);
 // $XDG_DATA_HOME/matwright/library.
 std::filesystem::path personalLibraryFolder(const Environment& environment = systemEnvironment);
 
-// What a person keeps beside sketches: the lists of papers, printers and prints on hand:
+// What a person has told the program and nothing else knows, such as the papers on hand:
 // $XDG_DATA_HOME/matwright.
 std::filesystem::path personalDataFolder(const Environment& environment = systemEnvironment);
 

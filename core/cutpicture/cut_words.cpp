@@ -105,7 +105,7 @@ std::vector<std::string> pieceLines(const PlannedSheet& sheet) {
         const CutPart& part = sheet.plan.parts[i];
         if (part.use == CutPart::Use::Piece) {
             lines.emplace_back(letters[i],
-                               fmt::format("{}  {}, {}", letters[i], pieceName(sheet, part.piece),
+                               fmt::format("{}: {}, {}", letters[i], pieceName(sheet, part.piece),
                                            sizeText(part.area.size(), sheet.scale)));
         }
     }

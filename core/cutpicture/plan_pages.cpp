@@ -114,7 +114,8 @@ class SheetOnPages {
 
     // The heading, the picture and the list of the pieces beside it, never parted.
     void addHead() {
-        const Length most = Length::fromTicks(m_flow.height().ticks() * 2 / 5);
+        const bool isFull = std::ssize(m_sheet.names) > 6;
+        const Length most = m_flow.height().scaledRounded(isFull ? 0.42 : 0.3);
         const Length headings = pitchOf(headingHeight) * std::ssize(headingLines(false));
         const bool isBeside = m_columns == 2;
         const Length wide = isBeside ? m_flow.width().scaledRounded(0.56) : m_flow.width();

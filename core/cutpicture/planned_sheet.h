@@ -41,7 +41,7 @@ std::vector<std::string> partLetters(const SheetPlan& plan);
 // By the plan's piece; "piece 2" where it has no name.
 std::string pieceName(const PlannedSheet& sheet, int piece);
 
-// "A  mat under Beach, 4 1/4 × 6 1/4 in", by letter.
+// "A: mat under Beach, 4 1/4 × 6 1/4 in", by letter.
 std::vector<std::string> pieceLines(const PlannedSheet& sheet);
 
 // "Set the trimmer to 4 1/4 in and cut the sheet: A and the part with B–D." "Turn. At the same

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/contactsheet/contact_sheet.h"
 
@@ -17,9 +18,10 @@ std::vector<std::string> brokenLines(const std::string& text, Length room, Lengt
         const std::size_t end = std::min(text.find(' ', begin), text.size());
         const std::string word = text.substr(begin, end - begin);
         begin = end + 1;
-        const std::string longer = line.empty() ? word : line + " " + word;
+        std::string longer = line;
+        longer.append(line.empty() ? "" : " ").append(word);
         if (line.empty() || textWidthBound(longer, height, bold) <= room) {
-            line = longer;
+            line = std::move(longer);
             continue;
         }
         lines.push_back(fitted(line, room, height, bold));

@@ -2,6 +2,7 @@
 #include "core/paperplan/paper_job.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace matwright {
 
@@ -28,7 +29,8 @@ class JobBuilder {
         }
         for (std::size_t i = 0; i < m_job.papers.size(); ++i) {
             for (const Size size : m_options.toBuy) {
-                CutSheet sheet{size, std::nullopt, sheetPrice(size, true), {}, static_cast<int>(i)};
+                const CutSheet sheet{
+                    size, std::nullopt, sheetPrice(size, true), {}, static_cast<int>(i)};
                 addSheet(sheet, ToBuy{});
             }
         }
@@ -152,7 +154,7 @@ std::vector<bool> uncutPieces(const PaperJob& job, const CutPlan& plan,
 
 std::int64_t sheetPrice(Size size, bool isBought) {
     const double squareInches = size.width.toInches() * size.height.toInches();
-    const auto price = static_cast<std::int64_t>(squareInches * 100 / 144 + 0.5);
+    const std::int64_t price = std::llround(squareInches * 100 / 144);
     return std::max<std::int64_t>(price, 10) * (isBought ? 100 : 1);
 }
 

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
+#include "core/drawing/drawing.h"
 #include "core/sketch/sketch.h"
 
 namespace matwright {
@@ -14,6 +16,8 @@ namespace matwright {
 struct PaperPage {
     std::string name;  // as it is said in sentences
     Sketch sketch;
+    // How its papers look, by their words (PaperLook::colour); may be empty.
+    std::map<std::string, Colour> colours = {};
 };
 
 enum class FoldSide { Whole, Left, Right };

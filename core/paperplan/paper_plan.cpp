@@ -33,6 +33,22 @@ struct Planned {
     CutAnswer answer;
 };
 
+// Papers that are not on hand look as on the first page that says how.
+void colourFromPages(PaperJob& job, std::span<const PaperPage> pages) {
+    std::map<std::string, Colour> colours;
+    for (const PaperPage& page : pages) {
+        for (const auto& [words, colour] : page.colours) {
+            colours.emplace(paperKey(words), colour);
+        }
+    }
+    for (JobPaper& paper : job.papers) {
+        const auto known = colours.find(paperKey(paper.name));
+        if (!paper.isOnHand && known != colours.end()) {
+            paper.colour = known->second;
+        }
+    }
+}
+
 // Plans until no middle is used whose mat is not cut; each time fewer are on offer.
 Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
                           const PaperPlanOptions& options, const std::stop_token& stop,
@@ -98,6 +114,7 @@ Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const P
     PaperPlan plan;
     plan.pieces = paperPieces(pages, options.glueEdge);
     PaperJob kinds = paperJob(plan.pieces, onHand, options);
+    colourFromPages(kinds, pages);
     const Result<Planned> planned = planKinds(kinds, plan.pieces, options, stop, progress);
     if (!planned) {
         return std::unexpected(planned.error());

@@ -18,7 +18,7 @@ namespace matwright {
 
 struct PaperPlanOptions {
     // Sizes every paper can be bought in, as many as are needed; empty: only what is on hand.
-    std::vector<Size> toBuy = {{Length::inches(12), Length::inches(12)}};
+    std::vector<Size> toBuy = std::vector<Size>(1, Size{Length::inches(12), Length::inches(12)});
     // What stays of a gutted mat under the edges of the layer above, on each side; 0 or more.
     Length glueEdge = Length::inches(0, 1, 2);
     Scale scale = Scale::SixteenthInch;  // of the trimmer

@@ -22,6 +22,7 @@ PaperOnHand scrapOf(const PaperSheet& sheet, std::span<const PaperOnHand> onHand
     } else {
         // A page's words may be longer than a name in the list.
         scrap.name = shortened(sheet.paper, maxPaperNameBytes / 4 - 1);
+        scrap.colour = sheet.planned.colour;
     }
     scrap.id = {};
     scrap.kind = PaperKind::Scrap;

@@ -79,16 +79,17 @@ std::vector<std::string> buyingLines(std::span<const PaperSheet> sheets, Scale s
 }
 
 std::vector<std::string> planRemarks(const PaperJob& job) {
-    std::vector<std::string> remarks;
+    std::vector<std::string> names;
     for (const JobPaper& paper : job.papers) {
         if (!paper.isOnHand) {
-            remarks.push_back(
-                fmt::format("Of {} nothing is on hand, so it is planned as a paper without an up "
-                            "direction.",
-                            paper.name));
+            names.push_back(paper.name);
         }
     }
-    return remarks;
+    if (names.empty()) {
+        return {};
+    }
+    return {fmt::format("Nothing is on hand of {}: planned without an up direction.",
+                        fmt::join(names, ", "))};
 }
 
 }  // namespace matwright

@@ -19,6 +19,7 @@ int BatchRun::run(const std::vector<std::string>& arguments) {
     if (photoCommands) {
         ports.photoCommands = [this] { return photoCommands; };
     }
+    ports.dataFolder = dataFolder;
     const int code = runBatch(arguments, ports);
     out = results.str();
     err = complaints.str();

@@ -18,6 +18,7 @@ struct BatchRun {
     // Where a person's own library and its index are; on the disk.
     std::filesystem::path libraryFolder;
     std::filesystem::path cacheFolder;
+    std::filesystem::path dataFolder;
     bool libraryIsChosen = false;
     FileStore* disk = nullptr;               // used instead of `files` where there is one
     PhotoCommands* photoCommands = nullptr;  // the part that reads photos, where there is one

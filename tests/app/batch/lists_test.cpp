@@ -81,6 +81,7 @@ TEST(BatchPieces, InJsonCarryEveryLengthExactly) {
     ASSERT_EQ(photo["mats"].size(), 2u);
     EXPECT_EQ(photo["mats"][0]["size"]["height"]["text"], "4 1/4 in");
     EXPECT_EQ(photo["mats"][1]["bottomBorder"]["text"], "1/2 in");
+    EXPECT_EQ(photo["mats"][1]["gutted"], false);
     // 4 in + 2 x 1/8 in + 1/4 in + 1/2 in
     EXPECT_EQ(photo["mats"][1]["size"]["height"]["text"], "5 in");
     const json& strip = all["pieces"][1];

@@ -35,10 +35,10 @@ TEST(PaperOnHand, EveryBoundIsKept) {
     EXPECT_FALSE(findFault(kraftPaper()));
     const Length tick = Length::fromTicks(1);
     const std::function<void(PaperOnHand&)> broken[] = {
-        [](PaperOnHand& p) { p.name = " "; },
+        [](PaperOnHand& p) { p.name = std::string(1, ' '); },
         [](PaperOnHand& p) { p.name = "two\nlines"; },
         [](PaperOnHand& p) { p.name = std::string(maxPaperNameBytes + 1, 'x'); },
-        [](PaperOnHand& p) { p.thickness = "\xff"; },
+        [](PaperOnHand& p) { p.thickness = std::string(1, '\xff'); },
         [=](PaperOnHand& p) { p.size.width = smallestPaperSide - tick; },
         [=](PaperOnHand& p) { p.size.height = largestPaperSide + tick; },
         [](PaperOnHand& p) { p.count = -1; },

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "tests/core/cutpicture/planned_sheets.h"
+
+namespace matwright {
+namespace {
+
+using test::Random;
+
+TEST(CutWords, PiecesAreLettersAndPartsTheirRange) {
+    const PlannedSheet sheet = test::smallSheet();
+    const auto letters = partLetters(sheet.plan);
+    EXPECT_EQ(letters[0], "A–C");
+    for (std::size_t i = 0; i < letters.size(); ++i) {
+        const CutPart& part = sheet.plan.parts[i];
+        EXPECT_EQ(letters[i].size() == 1, part.use == CutPart::Use::Piece) << letters[i];
+        if (part.use == CutPart::Use::Leftover) {
+            EXPECT_TRUE(letters[i].empty());
+        }
+    }
+}
+
+TEST(CutWords, EveryPieceOfRandomSheetsHasALetterOfItsOwn) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        Random random(seed);
+        for (const PlannedSheet& sheet : test::plannedSheets(test::randomCutJob(random))) {
+            const auto letters = partLetters(sheet.plan);
+            std::set<std::string> seen;
+            std::size_t pieces = 0;
+            for (std::size_t i = 0; i < letters.size(); ++i) {
+                if (sheet.plan.parts[i].use == CutPart::Use::Piece) {
+                    ++pieces;
+                    seen.insert(letters[i]);
+                }
+            }
+            EXPECT_EQ(seen.size(), pieces) << "seed " << seed;
+            EXPECT_EQ(pieceLines(sheet).size(), pieces);
+        }
+    }
+}
+
+TEST(CutWords, ThirtyPiecesGoOnAfterZ) {
+    CutJob job;
+    job.pieces = {{{Length::inches(2), Length::inches(2)}, 30, false, 0}};
+    job.sheets = {{{Length::inches(12), Length::inches(12)}, std::nullopt, 1, {}, 0}};
+    const auto lines = pieceLines(test::plannedSheets(job).front());
+    ASSERT_EQ(lines.size(), 30U);
+    EXPECT_TRUE(lines[25].starts_with("Z: "));
+    EXPECT_TRUE(lines[26].starts_with("AA: "));
+    EXPECT_TRUE(lines[29].starts_with("AD: "));
+}
+
+TEST(CutWords, AStepSaysWhereTheTrimmerIsSetAndWhatComesOff) {
+    PlannedSheet sheet = test::smallSheet();
+    sheet.plan.parts = {{{{Length(), Length::inches(12)}, {Length(), Length::inches(12)}},
+                         CutPart::Use::Cut,
+                         CutDirection::Level,
+                         Length::inches(3),
+                         1,
+                         2,
+                         -1,
+                         false},
+                        {{{Length(), Length::inches(12)}, {Length(), Length::inches(3)}},
+                         CutPart::Use::Piece,
+                         CutDirection::Upright,
+                         {},
+                         -1,
+                         -1,
+                         0,
+                         false},
+                        {{{Length(), Length::inches(12)}, {Length::inches(3), Length::inches(12)}},
+                         CutPart::Use::Leftover,
+                         CutDirection::Upright,
+                         {},
+                         -1,
+                         -1,
+                         -1,
+                         false}};
+    CutStep step{0, 1, 2, CutDirection::Level, Length::inches(3), Length::inches(3), true, true};
+    sheet.steps.steps = {step};
+    EXPECT_EQ(stepSentence(sheet, 0),
+              "Turn. Set the trimmer to 3 in and cut the sheet: A and a leftover.");
+    step.set = false;
+    step.turn = false;
+    sheet.steps.steps = {step};
+    EXPECT_EQ(stepSentence(sheet, 0), "At the same setting cut the sheet: A and a leftover.");
+    step.set = true;
+    step.setting = Length::inches(3, 1, 32);
+    step.shown = Length::inches(3, 1, 16);
+    sheet.steps.steps = {step};
+    EXPECT_EQ(stepSentence(sheet, 0),
+              "Set the trimmer to ≈3 1/16 in (1/32 in too long) and cut the sheet: A and a "
+              "leftover.");
+}
+
+TEST(CutWords, AKnifeCutSaysWhereItIsAndHowToCut) {
+    PlannedSheet sheet = test::smallSheet();
+    const auto piece = std::ranges::find(sheet.plan.parts, CutPart::Use::Piece, &CutPart::use);
+    const int part = static_cast<int>(piece - sheet.plan.parts.begin());
+    const std::string letter = partLetters(sheet.plan)[static_cast<std::size_t>(part)];
+    KnifeCut cut{part, piece->area.expanded(-Length::inches(0, 3, 4)), "it is sheet 2"};
+    EXPECT_EQ(knifeSentence(sheet, cut), "With a knife cut the middle out of " + letter +
+                                             ", 3/4 in inside its edges: it is sheet 2. " +
+                                             knifeCaution);
+    cut.area.y.high -= Length::inches(0, 1, 4);
+    EXPECT_NE(knifeSentence(sheet, cut).find("1 in inside the bottom edge"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace matwright

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+#include "core/paperplan/paper_plan.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/core/paperplan/plan_laws.h"
+#include "tests/support/temporary_folder.h"
+
+namespace matwright {
+namespace {
+
+constexpr Length in(std::int64_t whole) {
+    return Length::inches(whole);
+}
+
+Piece blockOf(Size size, const std::string& paper) {
+    Piece piece;
+    piece.kind = PieceKind::Block;
+    piece.size = size;
+    piece.paper = paper;
+    return piece;
+}
+
+Piece photoOn(Size size, const std::string& paper, bool gutted) {
+    Piece piece;
+    piece.kind = PieceKind::PhotoSlot;
+    piece.size = size;
+    piece.printSize = size;
+    piece.mats = {{Length::inches(0, 1, 4), {}, paper, gutted}};
+    return piece;
+}
+
+PaperPage pageWith(std::vector<Piece> pieces) {
+    PaperPage page{"Holiday", blankSketch()};
+    for (Piece& piece : pieces) {
+        const PieceId id = nextId(page.sketch);
+        page.sketch.order.push_back(id);
+        page.sketch.pieces.emplace(id, std::move(piece));
+    }
+    return page;
+}
+
+PaperOnHand sheetOf(std::int64_t id, const std::string& name, Size size, int count = 1,
+                    PaperKind kind = PaperKind::WholeSheet) {
+    PaperOnHand paper;
+    paper.id = {id};
+    paper.name = name;
+    paper.size = size;
+    paper.count = count;
+    paper.kind = kind;
+    return paper;
+}
+
+PaperPlan planOf(const PaperPage& page, const std::vector<PaperOnHand>& onHand,
+                 PaperPlanOptions options = {}) {
+    const auto plan = planPapers(std::span(&page, 1), onHand, options);
+    EXPECT_TRUE(plan) << plan.error().text();
+    EXPECT_EQ(test::brokenPlanLaws(*plan, std::span(&page, 1), onHand, options),
+              std::vector<std::string>());
+    return *plan;
+}
+
+PaperPlanOptions nothingToBuy() {
+    PaperPlanOptions options;
+    options.toBuy.clear();
+    return options;
+}
+
+TEST(PaperPlan, MatchesPapersByTheirWordsCaseAndSpacesAside) {
+    const auto plan = planOf(pageWith({blockOf({in(3), in(4)}, " Kraft  CARDSTOCK")}),
+                             {sheetOf(7, "kraft cardstock", {in(12), in(12)})}, nothingToBuy());
+    ASSERT_EQ(plan.sheets.size(), 1U);
+    EXPECT_EQ(plan.sheets[0].source, PaperSource(FromHand{{7}}));
+    EXPECT_EQ(plan.sheets[0].planned.heading, "Sheet 1: kraft cardstock, 12 × 12 in");
+    EXPECT_TRUE(plan.provedCheapest);
+    EXPECT_EQ(plan.bound, "1 sheet, proved fewest");
+}
+
+TEST(PaperPlan, WhatNamesNoPaperIsListed) {
+    const auto plan = planOf(pageWith({blockOf({in(3), in(4)}, "")}), {});
+    EXPECT_TRUE(plan.sheets.empty());
+    EXPECT_EQ(plan.needPaper, std::vector<std::size_t>{0});
+}
+
+TEST(PaperPlan, WhatIsNotOnHandIsToBeBought) {
+    const auto plan =
+        planOf(pageWith({blockOf({in(7), in(12)}, "kraft"), blockOf({in(7), in(12)}, "kraft"),
+                         blockOf({in(7), in(12)}, "kraft")}),
+               {sheetOf(1, "kraft", {in(12), in(12)})});
+    EXPECT_EQ(plan.toBuy, std::vector<std::string>{"2 sheets of kraft, 12 × 12 in"});
+    EXPECT_EQ(plan.sheets.size(), 3U);
+}
+
+TEST(PaperPlan, WhatCannotBeCutIsNamedWithWhatToDo) {
+    const auto nothing = planOf(pageWith({blockOf({in(3), in(4)}, "kraft")}), {}, nothingToBuy());
+    ASSERT_EQ(nothing.notCut.size(), 1U);
+    EXPECT_EQ(nothing.notCut[0].why,
+              "There is no kraft on hand. Buy some, or choose another paper.");
+    const auto tooLarge = planOf(pageWith({blockOf({in(13), in(2)}, "kraft")}),
+                                 {sheetOf(1, "kraft", {in(12), in(12)})});
+    ASSERT_EQ(tooLarge.notCut.size(), 1U);
+    EXPECT_EQ(
+        tooLarge.notCut[0].why,
+        "With 13 × 2 in it fits on no sheet of kraft. Find a larger sheet, or cut it in parts.");
+    const auto notEnough =
+        planOf(pageWith({blockOf({in(7), in(12)}, "kraft"), blockOf({in(7), in(12)}, "kraft")}),
+               {sheetOf(1, "kraft", {in(12), in(12)})}, nothingToBuy());
+    ASSERT_EQ(notEnough.notCut.size(), 1U);
+    EXPECT_TRUE(notEnough.notCut[0].why.starts_with("There is not enough kraft on hand."));
+}
+
+TEST(PaperPlan, AScrapIsUsedWhereItSavesASheetAndLeftWhereItDoesNot) {
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)}, 5),
+                                          sheetOf(2, "kraft", {in(5), in(5)}, 1, PaperKind::Scrap)};
+    const auto onScrap = planOf(pageWith({blockOf({in(4), in(5)}, "kraft")}), onHand);
+    ASSERT_EQ(onScrap.sheets.size(), 1U);
+    EXPECT_EQ(onScrap.sheets[0].source, PaperSource(FromHand{{2}}));
+    EXPECT_EQ(onScrap.sheets[0].planned.heading, "Sheet 1: kraft, 5 × 5 in, a scrap");
+    const auto onWhole = planOf(
+        pageWith({blockOf({in(12), in(6)}, "kraft"), blockOf({in(4), in(5)}, "kraft")}), onHand);
+    ASSERT_EQ(onWhole.sheets.size(), 1U);
+    EXPECT_EQ(onWhole.sheets[0].source, PaperSource(FromHand{{1}}));
+}
+
+TEST(PaperPlan, APaperWithAnUpDirectionIsNeverTurned) {
+    PaperOnHand dots = sheetOf(1, "dots", {in(12), in(6)});
+    const PaperPage page = pageWith({blockOf({in(6), in(12)}, "dots")});
+    EXPECT_EQ(planOf(page, {dots}, nothingToBuy()).sheets.size(), 1U);
+    dots.pattern = PaperPattern::HasUp;
+    EXPECT_EQ(planOf(page, {dots}, nothingToBuy()).notCut.size(), 1U);
+    // Turned by a quarter on the page, it stands on the sheet as it stands there.
+    PaperPage turned = page;
+    turned.sketch.pieces.begin()->second.rotation = Angle::degrees(90);
+    const auto plan = planOf(turned, {dots}, nothingToBuy());
+    EXPECT_EQ(plan.sheets.size(), 1U);
+    EXPECT_TRUE(plan.sheets[0].planned.hasUp);
+}
+
+// A mat of 11 1/2 in hides 10 in of paper: room for two mats of 4 1/2 x 6 1/2 in.
+TEST(PaperPlan, AGuttedMatSavesASheet) {
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)}, 5)};
+    std::vector<Piece> pieces{photoOn({in(11), in(11)}, "kraft", false),
+                              photoOn({in(4), in(6)}, "kraft", false),
+                              photoOn({in(4), in(6)}, "kraft", false)};
+    EXPECT_EQ(planOf(pageWith(pieces), onHand).sheets.size(), 2U);
+    pieces[0].mats[0].gutted = true;
+    const auto plan = planOf(pageWith(pieces), onHand);
+    ASSERT_EQ(plan.sheets.size(), 2U);
+    EXPECT_EQ(plan.sheets[0].source, PaperSource(FromHand{{1}}));
+    EXPECT_EQ(plan.sheets[1].source, PaperSource(FromMiddle{0}));
+    EXPECT_EQ(plan.sheets[1].planned.size, (Size{in(10), in(10)}));
+    ASSERT_EQ(plan.sheets[0].planned.knifeCuts.size(), 1U);
+    const std::string said =
+        knifeSentence(plan.sheets[0].planned, plan.sheets[0].planned.knifeCuts[0]);
+    EXPECT_NE(said.find("3/4 in inside its edges: it is sheet 2."), std::string::npos) << said;
+    EXPECT_NE(said.find("away from your hand"), std::string::npos);
+    EXPECT_TRUE(plan.provedCheapest);
+    EXPECT_NE(plan.sheets[1].planned.heading.find("the middle of A on sheet 1"), std::string::npos);
+}
+
+TEST(PaperPlan, TheMiddleOfAMatThatIsNotCutDoesNotExist) {
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(4), in(4)}, 1, PaperKind::Scrap)};
+    const PaperPage page =
+        pageWith({photoOn({in(11), in(11)}, "kraft", true), photoOn({in(8), in(8)}, "kraft", true),
+                  blockOf({in(3), in(3)}, "kraft"), blockOf({in(5), in(5)}, "kraft")});
+    const auto plan = planOf(page, onHand, nothingToBuy());
+    EXPECT_EQ(plan.sheets.size(), 1U);
+    EXPECT_EQ(plan.notCut.size(), 3U);
+}
+
+// Middles within middles: each mat is cut from the middle of the one before.
+TEST(PaperPlan, MiddlesOfMiddlesComeInAnOrderThatCanBeDone) {
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)})};
+    const auto plan =
+        planOf(pageWith({blockOf({in(3), in(3)}, "kraft"), photoOn({in(5), in(5)}, "kraft", true),
+                         photoOn({in(8), in(8)}, "kraft", true),
+                         photoOn({in(11), in(11)}, "kraft", true)}),
+               onHand, nothingToBuy());
+    EXPECT_TRUE(plan.notCut.empty());
+    EXPECT_EQ(plan.sheets.size(), 4U);
+}
+
+TEST(PaperPlan, MatsOfOneSizeOfWhichOnlySomeAreGuttedAreToldApart) {
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)}, 3)};
+    const auto plan = planOf(
+        pageWith({photoOn({in(11), in(11)}, "kraft", false),
+                  photoOn({in(11), in(11)}, "kraft", true),
+                  photoOn({in(11), in(11)}, "kraft", false), blockOf({in(9), in(9)}, "kraft")}),
+        onHand, nothingToBuy());
+    EXPECT_TRUE(plan.notCut.empty());
+    EXPECT_EQ(plan.sheets.size(), 4U);
+}
+
+TEST(PaperPlan, WhatIsNotOnTheTrimmersScaleIsSaid) {
+    const Length odd = Length::inches(3, 1, 32);
+    const auto plan = planOf(pageWith({blockOf({odd, in(12)}, "kraft")}),
+                             {sheetOf(1, "kraft", {in(12), in(12)})});
+    const std::string said = stepSentence(plan.sheets[0].planned, 0);
+    EXPECT_NE(said.find("1/32 in too"), std::string::npos) << said;
+}
+
+TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
+    const test::TemporaryFolder folder;
+    auto store = PapersStore::open(folder / "papers.sqlite");
+    ASSERT_TRUE(store);
+    PaperOnHand kraft = sheetOf(0, "kraft", {in(12), in(12)}, 2);
+    kraft.thickness = "216 gsm";
+    ASSERT_TRUE(store->add(kraft));
+    const PaperPage page = pageWith({blockOf({in(12), in(7)}, "Kraft")});
+    const auto onHand = *store->list();
+    const auto plan = planOf(page, onHand);
+    const PapersCut cut = papersCut(plan, onHand, "Cut papers for Holiday");
+    ASSERT_TRUE(store->cut(cut));
+    const auto after = *store->list();
+    ASSERT_EQ(after.size(), 2U);
+    EXPECT_EQ(after[0].count, 1);
+    EXPECT_EQ(after[1].kind, PaperKind::Scrap);
+    EXPECT_EQ(after[1].size, (Size{in(12), in(5)}));
+    EXPECT_EQ(after[1].thickness, "216 gsm");
+    ASSERT_EQ(store->cutPieces()->size(), 1U);
+    EXPECT_EQ(store->cutPieces()->front().size, (Size{in(12), in(7)}));
+}
+
+TEST(PaperPlan, LeftoversOfABoughtSheetComeIntoTheList) {
+    PaperPage page = pageWith({blockOf({in(12), in(7)}, "Plum")});
+    page.colours = {{" plum", {90, 20, 80}}};
+    const auto plan = planOf(page, {});
+    const PapersCut cut = papersCut(plan, {}, "Cut papers");
+    EXPECT_TRUE(cut.taken.empty());
+    ASSERT_EQ(cut.putBack.size(), 1U);
+    EXPECT_EQ(cut.putBack[0].name, "Plum");
+    EXPECT_EQ(cut.putBack[0].colour, (Colour{90, 20, 80}));
+    EXPECT_EQ(cut.putBack[0].size, (Size{in(12), in(5)}));
+    EXPECT_FALSE(findFault(cut.putBack[0]));
+}
+
+TEST(PaperPlan, AStopRequestEndsWithAWholePlan) {
+    std::stop_source stop;
+    stop.request_stop();
+    const PaperPage page =
+        pageWith({blockOf({in(7), in(12)}, "kraft"), blockOf({in(7), in(3)}, "kraft")});
+    const auto plan = planPapers(std::span(&page, 1), {}, {}, stop.get_token());
+    ASSERT_TRUE(plan);
+    EXPECT_TRUE(test::brokenPlanLaws(*plan, std::span(&page, 1), {}, {}).empty());
+}
+
+TEST(PaperPlan, FaultyWishesAreRefused) {
+    const PaperPage page = pageWith({});
+    PaperPlanOptions options;
+    options.glueEdge = Length::fromTicks(-1);
+    EXPECT_FALSE(planPapers(std::span(&page, 1), {}, options));
+    options = {};
+    options.toBuy = {{in(0), in(12)}};
+    EXPECT_FALSE(planPapers(std::span(&page, 1), {}, options));
+    const auto nothing = planPapers(std::span(&page, 1), {}, {});
+    ASSERT_TRUE(nothing);
+    EXPECT_EQ(nothing->summary(), std::vector<std::string>{"Nothing is to be cut."});
+}
+
+}  // namespace
+}  // namespace matwright
