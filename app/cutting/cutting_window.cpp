@@ -161,7 +161,8 @@ void CuttingWindow::listen() {
     connect(m_stop, &QPushButton::clicked, m_run, &CuttingRun::cancel);
     connect(m_putBack, &QPushButton::clicked, this, &CuttingWindow::putBack);
     connect(&m_session, &Session::changed, this, [this](const Change& change) {
-        if (change.has(Change::Pieces) || change.has(Change::Page) || change.has(Change::Texts)) {
+        if (change.has(Change::Pieces) || change.has(Change::Page) || change.has(Change::Texts) ||
+            change.has(Change::Papers)) {
             refresh();
         }
     });
@@ -210,7 +211,8 @@ void CuttingWindow::readPapers() {
 
 void CuttingWindow::refresh() {
     m_pages.clear();
-    m_pages.push_back({pageName().toStdString(), m_session.sketch()});
+    m_pages.push_back(
+        {pageName().toStdString(), m_session.sketch(), paperColours(m_session.work())});
     m_pages.insert(m_pages.end(), m_otherPages.begin(), m_otherPages.end());
     QStringList names;
     for (const PaperPage& page : m_pages) {

@@ -9,6 +9,7 @@
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/cutting_window.h"
+#include "app/cutting/page_papers.h"
 #include "app/cutting/papers_window.h"
 #include "app/cutting/plan_output.h"
 #include "app/cutting/plan_panel.h"
@@ -30,7 +31,8 @@ void CuttingWindow::addPages() {
             problems << shownText(page.error());
             continue;
         }
-        m_otherPages.push_back({documentNameOf(path).toStdString(), page->making.sketch});
+        m_otherPages.push_back({documentNameOf(path).toStdString(), page->making.sketch,
+                                paperColours(page->making.work)});
     }
     if (paths.isEmpty()) {
         return;

@@ -68,4 +68,12 @@ QStringList paperChoices(std::span<const PaperOnHand> onHand,
     return choices;
 }
 
+std::map<std::string, Colour> paperColours(const PhotoWork& work) {
+    std::map<std::string, Colour> colours;
+    for (const auto& [name, look] : work.papers) {
+        colours.emplace(name, look.colour);
+    }
+    return colours;
+}
+
 }  // namespace matwright::app

@@ -23,4 +23,7 @@ Result<void> fillPapers(Session& session, const std::vector<PaperPiece>& pieces,
 QStringList paperChoices(std::span<const PaperOnHand> onHand,
                          const std::vector<PaperPiece>& pieces);
 
+// How the papers of a page look, for its plan.
+std::map<std::string, Colour> paperColours(const PhotoWork& work);
+
 }  // namespace matwright::app
