@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "app/batch/ports.h"
-#include "core/measure/catalogue.h"
 #include "app/batch/printing_commands.h"
+#include "core/measure/catalogue.h"
 #include "core/prints/print_job.h"
 
 namespace matwright::app {

@@ -271,7 +271,7 @@ void CuttingWindow::showElapsed() {
     const int whole = m_side->choice().seconds * 1000;
     m_progress->setRange(0, whole);
     m_progress->setValue(static_cast<int>(std::min<qint64>(m_since.elapsed(), whole)));
-    const bool lasts = m_since.elapsed() > 2 * pauseMs;
+    const bool lasts = m_since.elapsed() > qint64{2} * pauseMs;
     m_progress->setVisible(lasts);
     m_stop->setVisible(lasts);
 }
@@ -298,7 +298,7 @@ QString CuttingWindow::instead() const {
 }
 
 QString CuttingWindow::pageName() const {
-    const QString name = QString::fromStdString(m_session.sketch().name);
+    QString name = QString::fromStdString(m_session.sketch().name);
     if (!name.isEmpty()) {
         return name;
     }

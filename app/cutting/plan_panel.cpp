@@ -206,8 +206,8 @@ void PlanPanel::listSheets() {
     }
     for (std::size_t i = 0; i < plan().sheets.size(); ++i) {
         const PlannedSheet& sheet = plan().sheets[i].planned;
-        auto* item = new QListWidgetItem(thumbnailOf(sheet, devicePixelRatioF()),
-                                         tr("Sheet %1").arg(static_cast<qulonglong>(i + 1)));
+        auto* item =
+            new QListWidgetItem(thumbnailOf(sheet, devicePixelRatioF()), tr("Sheet %1").arg(i + 1));
         item->setToolTip(fromCore(sheet.heading));
         item->setData(Qt::AccessibleTextRole, fromCore(sheet.heading));
         m_sheets->addItem(item);
@@ -237,10 +237,8 @@ void PlanPanel::showSheet() {
         }
         m_pieces->setText(listed(pieces, mostPieceLines));
         m_pieces->setToolTip(pieces.join(u'\n'));
-        for (std::size_t step = 0; step < sheet.steps.steps.size(); ++step) {
-            m_steps->addItem(tr("%1. %2")
-                                 .arg(static_cast<qulonglong>(step + 1))
-                                 .arg(fromCore(stepSentence(sheet, step))));
+        for (int number = 1; const std::string& sentence : stepSentences(sheet)) {
+            m_steps->addItem(tr("%1. %2").arg(number++).arg(fromCore(sentence)));
         }
         for (const KnifeCut& cut : sheet.knifeCuts) {
             m_steps->addItem(fromCore(knifeSentence(sheet, cut)));

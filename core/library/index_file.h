@@ -9,9 +9,9 @@
 #include <string_view>
 #include <vector>
 
+#include "core/database/sqlite_database.h"
 #include "core/filestore/file_descriptor.h"
 #include "core/library/index_rows.h"
-#include "core/database/sqlite_database.h"
 
 namespace matwright {
 

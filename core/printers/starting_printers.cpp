@@ -43,7 +43,7 @@ Printer printerOf(std::string name, PrinterKind kind, std::initializer_list<Star
 
 std::vector<Printer> startingPrinters(Unit unit) {
     const bool metric = unit == Unit::Millimetre;
-    Printer small =
+    const Printer small =
         metric ? printerOf("Small printer", PrinterKind::AtHome, {{"10x15cm", 30}, {"13x18cm", 50}})
                : printerOf("Small printer", PrinterKind::AtHome, {{"4x6", 30}, {"5x7", 50}});
     Printer large =
@@ -53,7 +53,7 @@ std::vector<Printer> startingPrinters(Unit unit) {
         paper.borderless = false;
         paper.margin = {margin, margin, margin, margin};
     }
-    Printer shop =
+    const Printer shop =
         metric ? printerOf("Print shop", PrinterKind::PrintShop, {{"10x15cm", 40}, {"13x18cm", 90}})
                : printerOf("Print shop", PrinterKind::PrintShop,
                            {{"4x6", 40}, {"5x7", 90}, {"8x10", 350}});

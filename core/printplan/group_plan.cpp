@@ -4,8 +4,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 #include <numeric>
+#include <ranges>
+#include <ranges>
 #include <tuple>
 #include <utility>
 
@@ -84,8 +85,8 @@ class Drafting {
         }
         m_share = std::max(1, 2 * static_cast<int>(groups.size()) - 1);
         // Papers before printers: what may only come out on one paper has the first choice of it.
-        for (auto group = groups.rbegin(); group != groups.rend(); ++group) {
-            if (auto planned = planBeside(group->second); !planned) {
+        for (const auto& group : std::views::reverse(groups)) {
+            if (auto planned = planBeside(group.second); !planned) {
                 return std::unexpected(planned.error());
             }
         }

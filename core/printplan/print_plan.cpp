@@ -92,7 +92,7 @@ class Planning {
             layAhead(index, draft->sheets);
         }
         std::ranges::stable_sort(draft->sheets, {}, &DraftSheet::kind);
-        for (DraftSheet& sheet : draft->sheets) {
+        for (const DraftSheet& sheet : draft->sheets) {
             m_plan.sheets.push_back(finished(sheet, sizes));
         }
         m_plan.bound = boundOf(*draft);

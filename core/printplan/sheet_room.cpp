@@ -49,6 +49,7 @@ std::vector<RoomFor> roomOn(const DraftSheet& sheet, const std::vector<PlannedPr
                             const std::vector<Size>& sizes, std::uint64_t steps,
                             const std::stop_token& stop) {
     std::vector<Size> there;
+    there.reserve(sheet.prints.size());
     for (const std::size_t print : sheet.prints) {
         there.push_back(prints[print].print.paper);
     }
