@@ -15,6 +15,7 @@
 #include "app/printplan/plan_output.h"
 #include "app/printplan/print_picture.h"
 #include "app/printplan/print_sheet_view.h"
+#include "core/printplan/drawn_sheet.h"
 
 namespace matwright::app {
 
@@ -100,16 +101,15 @@ QWidget* PlanCards::makeCard(std::size_t sheet) {
 }
 
 QWidget* PlanCards::makeWords(std::size_t sheet) {
-    const PrintSheet& planned = m_ready->plan.sheets[sheet];
     auto* words = new QWidget;
     auto* column = new QVBoxLayout(words);
     column->setContentsMargins({});
     column->addWidget(boldLabel(sheetTitle(*m_ready, sheet), titleName));
     QStringList lines;
-    for (const CutStep& step : stepsOf(planned, m_scale).steps) {
-        lines << QStringLiteral("%1. %2")
-                     .arg(lines.size() + 1)
-                     .arg(QString::fromStdString(stepText(step, planned.cuts, m_scale)));
+    for (const std::string& sentence :
+         stepSentences(drawnSheet(m_ready->plan, m_ready->input, sheet, m_scale))) {
+        lines
+            << QStringLiteral("%1. %2").arg(lines.size() + 1).arg(QString::fromStdString(sentence));
     }
     auto* steps =
         new QLabel(lines.isEmpty() ? tr("Nothing to cut.") : lines.join(QLatin1Char('\n')));

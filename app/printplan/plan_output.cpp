@@ -81,7 +81,8 @@ QString paintJob(const ReadyPlan& ready, const ReadyJob& job, const std::stop_to
 
 PlanWork::Work savingPdfs(std::shared_ptr<const ReadyPlan> ready, std::shared_ptr<FileStore> files,
                           std::filesystem::path folder) {
-    return [=](const std::stop_token& stop, const PlanWork::Progress& progress) {
+    return [ready = std::move(ready), files = std::move(files), folder = std::move(folder)](
+               const std::stop_token& stop, const PlanWork::Progress& progress) {
         WorkOutcome outcome;
         progress(0, 0);
         const auto made = sheetFiles(ready->plan, ready->input.printers, {}, stop);
@@ -102,7 +103,8 @@ PlanWork::Work savingPdfs(std::shared_ptr<const ReadyPlan> ready, std::shared_pt
 
 PlanWork::Work savingPictures(std::shared_ptr<const ReadyPlan> ready,
                               std::shared_ptr<FileStore> files, std::filesystem::path folder) {
-    return [=](const std::stop_token& stop, const PlanWork::Progress& progress) {
+    return [ready = std::move(ready), files = std::move(files), folder = std::move(folder)](
+               const std::stop_token& stop, const PlanWork::Progress& progress) {
         WorkOutcome outcome;
         const int total = static_cast<int>(ready->plan.sheets.size());
         for (int i = 0; i < total; ++i) {
@@ -147,7 +149,8 @@ std::vector<SheetJob> jobsFor(const PrintPlan& plan, PrinterId printer) {
 
 PlanWork::Work printing(std::shared_ptr<const ReadyPlan> ready,
                         std::shared_ptr<const std::vector<ReadyJob>> jobs) {
-    return [=](const std::stop_token& stop, const PlanWork::Progress& progress) {
+    return [ready = std::move(ready), jobs = std::move(jobs)](const std::stop_token& stop,
+                                                              const PlanWork::Progress& progress) {
         WorkOutcome outcome;
         int total = 0;
         for (const ReadyJob& job : *jobs) {

@@ -11,6 +11,7 @@
 #include "app/panels/section.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/print_picture.h"
+#include "core/printplan/drawn_sheet.h"
 
 namespace matwright::app {
 
@@ -59,7 +60,9 @@ QString sheetOf(const PrintPlan& plan, std::size_t print) {
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
         for (const Gang::Place& place : plan.sheets[i].gang.places) {
             if (place.print == print) {
-                return PlanPrintsPanel::tr("%1 on sheet %2").arg(print + 1).arg(i + 1);
+                return PlanPrintsPanel::tr("%1 on sheet %2")
+                    .arg(QString::fromStdString(letterOn(plan.sheets[i], print)))
+                    .arg(i + 1);
             }
         }
     }
@@ -174,7 +177,7 @@ QString PlanPrintsPanel::placeOf(const ReadyPlan& ready, const DraftPrint& print
         const bool same = print.page ? each.page && m_draft.pageOf(*each.page) == *print.page
                                      : each.ahead == print.ahead;
         if (same && each.print == print.print) {
-            QString place = sheetOf(ready.plan, i);
+            const QString place = sheetOf(ready.plan, i);
             const bool alike = std::ranges::any_of(
                 ready.plan.alike, [i](const AlikePrint& other) { return other.print == i; });
             return alike ? place + tr("; a print like it is on hand, cropped otherwise") : place;

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <utility>
 
+#include "core/printplan/drawn_sheet.h"
+
 namespace matwright::app {
 
 namespace {
@@ -33,8 +35,9 @@ void paintBadge(QPainter& painter, QPointF centre, const QString& text, const QC
 QPointF freePlaceOn(const QLineF& line, const std::vector<QPointF>& badges) {
     const double length = std::max(1.0, line.length());
     const double first = std::min(badgeSide * 0.75, length / 2);
-    for (double along = first; along < length; along += badgeSide / 3) {
-        const QPointF place = line.pointAt(along / length);
+    const int places = static_cast<int>((length - first) / (badgeSide / 3)) + 1;
+    for (int i = 0; i < places; ++i) {
+        const QPointF place = line.pointAt((first + i * badgeSide / 3) / length);
         if (std::ranges::all_of(badges, [place](QPointF other) {
                 return QLineF(place, other).length() >= badgeSide;
             })) {
@@ -118,8 +121,8 @@ void PrintSheetView::paintPrint(QPainter& painter, const Gang::Place& place, std
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(paperEdge, 0.6));
     painter.drawRect(area);
-    paintBadge(painter, area.center(), QString::number(place.print + 1), QColor(0x3A, 0x3F, 0x47),
-               false);
+    paintBadge(painter, area.center(), QString::fromStdString(letterOn(m_sheet, place.print)),
+               QColor(0x3A, 0x3F, 0x47), false);
 }
 
 // From edge to edge of the part in hand.

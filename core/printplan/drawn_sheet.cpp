@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/photo/photo_source.h"
 #include "core/printplan/sheet_files.h"
 
@@ -35,6 +37,16 @@ std::vector<std::string> notesOf(const PlanInput& input, const PrintSheet& sheet
 }
 
 }  // namespace
+
+std::string letterOn(const PrintSheet& sheet, std::size_t print) {
+    const auto& parts = sheet.cuts.parts;
+    const auto at = std::ranges::find_if(parts, [print](const CutPart& part) {
+        return part.use == CutPart::Use::Piece && part.piece == static_cast<int>(print);
+    });
+    return at == parts.end()
+               ? std::string()
+               : partLetters(sheet.cuts)[static_cast<std::size_t>(at - parts.begin())];
+}
 
 std::string printText(const PlannedPrint& print, const PlanInput& input) {
     return print.page ? fmt::format("{}, for {}", print.print.name, input.pages[*print.page].name)

@@ -15,6 +15,10 @@ namespace matwright {
 PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size_t sheet,
                         Scale scale);
 
+// What the print is called on its sheet, in the picture and in the sentences: "A", "B", …; empty
+// where it is not on that sheet.
+std::string letterOn(const PrintSheet& sheet, std::size_t print);
+
 // "2 Focal photo, for Harbour", "beach, on hand afterwards"
 std::string printText(const PlannedPrint& print, const PlanInput& input);
 

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <numeric>
 #include <ranges>
-#include <ranges>
 #include <tuple>
 #include <utility>
 
