@@ -295,7 +295,7 @@ void PrintsWindow::setWorking(bool working) {
     m_check->setEnabled(!working && m_list->rowCount() > 0);
     m_close->setText(working ? tr("Cancel") : tr("Close"));
     // Else the focus would wander into the list as its button goes grey.
-    (working ? m_close : static_cast<QPushButton*>(m_save))->setFocus();
+    (working ? m_close : m_save)->setFocus();
 }
 
 void PrintsWindow::showProgress(int done, int total) {
