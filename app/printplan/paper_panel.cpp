@@ -63,7 +63,6 @@ PaperPanel::PaperPanel(Scale scale, QWidget* parent)
       m_width(lengthFieldOf(scale, smallestPhotoPaperSide, largestPhotoPaperSide)),
       m_height(lengthFieldOf(scale, smallestPhotoPaperSide, largestPhotoPaperSide)),
       m_borders(new QComboBox),
-      m_margins{},
       m_price(new QSpinBox),
       m_counted(new QCheckBox(tr("&Count the sheets at hand"))),
       m_atHand(new QSpinBox) {

@@ -49,7 +49,7 @@ class PaperPanel final : public QWidget {
     LengthField* m_width;
     LengthField* m_height;
     QComboBox* m_borders;
-    std::array<LengthField*, 4> m_margins;
+    std::array<LengthField*, 4> m_margins{};
     QSpinBox* m_price;
     QCheckBox* m_counted;
     QSpinBox* m_atHand;
