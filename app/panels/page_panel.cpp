@@ -103,7 +103,7 @@ Section* PagePanel::buildWords() {
     auto* section = new Section(tr("Sketch"));
     m_name = new TextField;
     m_note = new NoteField;
-    section->addRow(tr("&Name"), m_name);
+    section->addRow(tr("Name"), m_name);
     section->addRow(tr("N&ote"), m_note);
     connect(m_name, &TextField::typed, this, [this](const QString&, int gesture) {
         changeWords(tr("Change the sketch's name"), gesture);

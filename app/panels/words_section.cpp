@@ -32,7 +32,7 @@ WordsSection::WordsSection(Session& session, SettingsStore& settings, QWidget* p
       m_locked(new QCheckBox(tr("Lo&cked in place"), this)) {
     addRow(tr("Paper"), m_paper);
     addBelow(m_look);
-    addRow(tr("&Name"), m_name);
+    addRow(tr("Name"), m_name);
     addRow(tr("N&ote"), m_note);
     settle(m_locked);
     addBelow(m_locked);

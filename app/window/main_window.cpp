@@ -207,10 +207,11 @@ void MainWindow::makeMenus() {
     QMenu* photo = menuBar()->addMenu(tr("&Photo"));
     m_prints->addTo(*photo);
     m_photoActions->addTo(*photo);
-    m_plans->addTo(*menuBar()->addMenu(tr("Pla&n")));
+    QMenu* plan = menuBar()->addMenu(tr("Pla&n"));
+    m_plans->addTo(*plan);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
     (new HelpActions(*menuBar(), *this))->addTo(*help);
-    for (QMenu* menu : {edit, panels, draw, arrange, photo}) {
+    for (QMenu* menu : {edit, panels, draw, arrange, photo, plan}) {
         m_library->addForPageOnly(*menu);
     }
     m_library->addMenuBefore(help->menuAction());

@@ -27,7 +27,7 @@ PlanPlace::PlanPlace(Workplace workplace, PhotoAccess& access, QString partsFold
       printPlan(newAction(
           this,
           {tr("&Print plan…"), tr("Which prints go together on which photo paper, and how to cut"),
-           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), QString(), tr("Print plan…")},
+           QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G), QString(), tr("Print plan…")},
           [this] { showPrintPlan(); })),
       cuttingPlan(newAction(
           this,

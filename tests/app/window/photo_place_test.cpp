@@ -77,6 +77,7 @@ class PhotosInTheWindow : public WindowTest {
         m_targetOnTheWay = page.preview().target;
         QDropEvent let(QPointF(at), Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
         QCoreApplication::sendEvent(&page, &let);
+        QCoreApplication::processEvents();  // files are taken once the drop is over
     }
     PhotoId in(PieceId slot) {
         const Placement* placement = find(session().work(), slot);
@@ -233,6 +234,7 @@ TEST_F(PhotosInTheWindow, AreFoundAgainOrAskedFor) {
         10'000));
     EXPECT_EQ(*find(session().work(), slot), before);
 
+    settle();  // it is read where it was found
     ASSERT_TRUE(QFile::remove(inFolder("away/renamed.jpg")));
     window.photos().lookAgain();
     settle();
