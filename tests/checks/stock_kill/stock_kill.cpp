@@ -10,7 +10,9 @@ namespace {
 
 // Whether the moments of the kills were spread over the changes; otherwise nothing was shown.
 bool isTelling(const KillTally& tally) {
-    return tally.between > tally.kills / 10 && tally.changes > tally.kills;
+    // Of few kills the share is chance.
+    const int least = tally.kills < 200 ? 0 : tally.kills / 10;
+    return tally.between > least && tally.changes > tally.kills;
 }
 
 bool runOn(StockSubject& subject, int kills, std::uint64_t seed) {
