@@ -39,10 +39,7 @@ Json sheetJson(const PaperSheet& sheet, const PaperPlan& plan) {
     }
     all["size"] = json(planned.size);
     all["pieces"] = piecesOf(planned);
-    all["steps"] = Json::array();
-    for (std::size_t i = 0; i < planned.steps.steps.size(); ++i) {
-        all["steps"].push_back(stepSentence(planned, i));
-    }
+    all["steps"] = stepSentences(planned);
     all["knifeCuts"] = Json::array();
     for (const KnifeCut& cut : planned.knifeCuts) {
         all["knifeCuts"].push_back(knifeSentence(planned, cut));

@@ -3,14 +3,13 @@
 
 #include <fmt/format.h>
 
-#include <ostream>
 #include <system_error>
 
+#include "app/batch/files.h"
 #include "app/rendering/pdf.h"
 #include "core/cutpicture/plan_pages.h"
 #include "core/cutpicture/sheet_picture.h"
 #include "core/drawing/svg.h"
-#include "core/library/printable.h"
 
 namespace matwright::app {
 
@@ -24,8 +23,8 @@ std::string sheetText(const PlannedSheet& sheet) {
         text += "  " + line + '\n';
     }
     std::size_t number = 0;
-    for (std::size_t i = 0; i < sheet.steps.steps.size(); ++i) {
-        text += fmt::format("  {}. {}\n", ++number, stepSentence(sheet, i));
+    for (const std::string& sentence : stepSentences(sheet)) {
+        text += fmt::format("  {}. {}\n", ++number, sentence);
     }
     for (const KnifeCut& cut : sheet.knifeCuts) {
         text += fmt::format("  {}. {}\n", ++number, knifeSentence(sheet, cut));
@@ -53,23 +52,6 @@ std::string cutText(const PaperPlan& plan) {
     return plan.sheets.empty() ? text : fmt::format("{}\n{}\n", text, bladeCaution);
 }
 
-int writeNewFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
-                 BatchPorts& ports) {
-    const Result<bool> made = ports.files.create(output, bytes);
-    if (!made) {
-        return fail(ports, CouldNotWrite, made.error());
-    }
-    if (!*made) {
-        return fail(ports, CouldNotWrite,
-                    {ErrorCode::WriteFailed,
-                     "There is a file of this name already, and it stays as it is; give the result "
-                     "another name.",
-                     output.string()});
-    }
-    ports.out << "Wrote " << printablePath(output.native()) << ": " << what << '\n';
-    return Done;
-}
-
 int writeCutPdf(const CutCommand& command, const PaperPlan& plan, const std::string& title,
                 BatchPorts& ports) {
     PlanPagesOptions options;
@@ -88,10 +70,12 @@ int writeCutPdf(const CutCommand& command, const PaperPlan& plan, const std::str
                     {pdf.error().code, pdf.error().sentence, command.pdf->string()});
     }
     const std::string_view bytes(pdf->constData(), static_cast<std::size_t>(pdf->size()));
-    return writeNewFile(*command.pdf, bytes, countedSheets(sheets.size()), ports);
+    const std::string count = countedSheets(sheets.size());
+    return writeNewFile(*command.pdf, bytes, toldUnless(command.papers.json, count), ports);
 }
 
-int writeCutSvgs(const std::filesystem::path& folder, const PaperPlan& plan, BatchPorts& ports) {
+int writeCutSvgs(const CutCommand& command, const PaperPlan& plan, BatchPorts& ports) {
+    const std::filesystem::path& folder = *command.svgFolder;
     std::error_code problem;
     std::filesystem::create_directories(folder, problem);
     if (problem) {
@@ -102,9 +86,9 @@ int writeCutSvgs(const std::filesystem::path& folder, const PaperPlan& plan, Bat
     }
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
         const PlannedSheet& sheet = plan.sheets[i].planned;
-        const int code =
-            writeNewFile(folder / fmt::format("sheet-{}.svg", i + 1),
-                         svgText(sheetPicture(sheet, pictureBox)), sheet.heading, ports);
+        const int code = writeNewFile(folder / fmt::format("sheet-{}.svg", i + 1),
+                                      svgText(sheetPicture(sheet, pictureBox)),
+                                      toldUnless(command.papers.json, sheet.heading), ports);
         if (code != Done) {
             return code;
         }

@@ -18,11 +18,7 @@ Json cutJson(const PaperPlan& plan);
 // One PDF of the plan on paper.
 int writeCutPdf(const CutCommand& command, const PaperPlan& plan, const std::string& title,
                 BatchPorts& ports);
-// One SVG a sheet: "sheet-1.svg", …
-int writeCutSvgs(const std::filesystem::path& folder, const PaperPlan& plan, BatchPorts& ports);
-
-// Writes a result that must not be there yet, and says its name on `out`.
-int writeNewFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
-                 BatchPorts& ports);
+// One SVG a sheet: "sheet-1.svg", … in the command's folder.
+int writeCutSvgs(const CutCommand& command, const PaperPlan& plan, BatchPorts& ports);
 
 }  // namespace matwright::app

@@ -87,7 +87,7 @@ int writeWhatIsAsked(const CutCommand& command, const PaperPlan& plan, const std
         code = writeCutPdf(command, plan, "Cutting plan for " + title, ports);
     }
     if (code == Done && command.svgFolder) {
-        code = writeCutSvgs(*command.svgFolder, plan, ports);
+        code = writeCutSvgs(command, plan, ports);
     }
     return code;
 }

@@ -103,6 +103,26 @@ int writeFile(const std::filesystem::path& output, std::string_view bytes, std::
     return sayWritten(output, what, ports);
 }
 
+int writeNewFile(const std::filesystem::path& output, std::string_view bytes,
+                 std::optional<std::string_view> what, BatchPorts& ports) {
+    const Result<bool> made = ports.files.create(output, bytes);
+    if (!made) {
+        return fail(ports, CouldNotWrite, made.error());
+    }
+    if (!*made) {
+        return fail(ports, CouldNotWrite,
+                    {ErrorCode::WriteFailed,
+                     "There is a file of this name already, and it stays as it is; give the result "
+                     "another name.",
+                     output.string()});
+    }
+    return what ? sayWritten(output, *what, ports) : Done;
+}
+
+std::optional<std::string_view> toldUnless(bool json, std::string_view what) {
+    return json ? std::nullopt : std::optional(what);
+}
+
 int writeNewSketch(const std::filesystem::path& output, const Sketch& sketch, std::string_view what,
                    BatchPorts& ports) {
     const Result<std::string> bytes = savableBytes(sketch);
@@ -110,18 +130,7 @@ int writeNewSketch(const std::filesystem::path& output, const Sketch& sketch, st
         return fail(ports, CouldNotWrite,
                     {bytes.error().code, bytes.error().sentence, output.string()});
     }
-    const Result<bool> made = ports.files.create(output, *bytes);
-    if (!made) {
-        return fail(ports, CouldNotWrite, made.error());
-    }
-    if (!*made) {
-        return fail(ports, CouldNotWrite,
-                    {ErrorCode::WriteFailed,
-                     "There is a file of this name already, and it stays as it is; give the new "
-                     "sketch another name.",
-                     output.string()});
-    }
-    return sayWritten(output, what, ports);
+    return writeNewFile(output, *bytes, what, ports);
 }
 
 int refuseSuffix(const std::filesystem::path& output, std::string_view wanted, BatchPorts& ports) {

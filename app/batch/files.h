@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string_view>
 
 #include "app/batch/ports.h"
@@ -27,7 +28,12 @@ int writeResult(const std::filesystem::path& input, const std::filesystem::path&
 // The same for a result that cannot be an input.
 int writeFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
               BatchPorts& ports);
-// The same for a sketch, but never over a file that is there. `output` ends in ".sketch.svg".
+// The same, but never over a file that is there. Without `what` it says nothing of it.
+int writeNewFile(const std::filesystem::path& output, std::string_view bytes,
+                 std::optional<std::string_view> what, BatchPorts& ports);
+// What a new file is told as, but beside JSON on `out` a sentence would be in the way.
+std::optional<std::string_view> toldUnless(bool json, std::string_view what);
+// The same for a sketch. `output` ends in ".sketch.svg".
 int writeNewSketch(const std::filesystem::path& output, const Sketch& sketch, std::string_view what,
                    BatchPorts& ports);
 

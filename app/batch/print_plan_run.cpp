@@ -168,10 +168,10 @@ int writeSheets(const PrintPlanCommand& command, const PlannedPrints& prints, Ba
         return code;
     }
     for (const SheetFile& file : *files) {
-        const int code = createFile(
-            command.pdf / file.name, file.bytes,
-            fmt::format("{} sheet{}", file.sheets.size(), file.sheets.size() == 1 ? "" : "s"),
-            command.json, ports);
+        const std::string count =
+            fmt::format("{} sheet{}", file.sheets.size(), file.sheets.size() == 1 ? "" : "s");
+        const int code = writeNewFile(command.pdf / file.name, file.bytes,
+                                      toldUnless(command.json, count), ports);
         if (code != Done) {
             return code;
         }
@@ -184,6 +184,7 @@ int writeCuts(const PrintPlanCommand& command, const PlannedPrints& prints, Batc
         return refuseSuffix(command.cuts, ".pdf", ports);
     }
     std::vector<PlannedSheet> sheets;
+    sheets.reserve(prints.plan.sheets.size());
     for (std::size_t i = 0; i < prints.plan.sheets.size(); ++i) {
         sheets.push_back(
             drawnSheet(prints.plan, prints.input, i, scaleFor(prints.plan.sheets[i].size)));
@@ -201,9 +202,9 @@ int writeCuts(const PrintPlanCommand& command, const PlannedPrints& prints, Batc
         return fail(ports, CouldNotWrite,
                     {pdf.error().code, pdf.error().sentence, command.cuts.string()});
     }
-    return createFile(command.cuts,
-                      std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())),
-                      "how the sheets are cut", command.json, ports);
+    return writeNewFile(command.cuts,
+                        std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())),
+                        toldUnless(command.json, "how the sheets are cut"), ports);
 }
 
 int recorded(const PrintPlanCommand& command, const PlannedPrints& prints, PrintingStore& store,

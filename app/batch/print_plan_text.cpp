@@ -23,9 +23,9 @@ std::string pageName(const PlannedPrints& prints, std::size_t page) {
 }
 
 std::string offerText(const PrintOffer& offer) {
-    std::string text = fmt::format("    {} as {} ({})", offer.print.print.name,
-                                   naturalSizeText(offer.print.print.paper), offer.print.why);
-    return offer.warning.empty() ? text : text + ": " + offer.warning;
+    return fmt::format("    {} as {} ({}){}{}", offer.print.print.name,
+                       naturalSizeText(offer.print.print.paper), offer.print.why,
+                       offer.warning.empty() ? "" : ": ", offer.warning);
 }
 
 std::string printSheetText(const PlannedPrints& prints, std::size_t index) {
@@ -35,8 +35,8 @@ std::string printSheetText(const PlannedPrints& prints, std::size_t index) {
     for (const std::string& line : pieceLines(drawn)) {
         text += "  " + line + '\n';
     }
-    for (std::size_t i = 0; i < drawn.steps.steps.size(); ++i) {
-        text += fmt::format("  {}. {}\n", i + 1, stepSentence(drawn, i));
+    for (int number = 1; const std::string& sentence : stepSentences(drawn)) {
+        text += fmt::format("  {}. {}\n", number++, sentence);
     }
     for (const std::string& note : drawn.notes) {
         text += "  " + note + '\n';
@@ -68,7 +68,7 @@ std::string takenText(const PlannedPrints& prints) {
     return text;
 }
 
-std::string oneLine(std::string text) {
+std::string oneLine(const std::string& text) {
     std::string shown;
     std::size_t from = 0;
     for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', from)) {
@@ -103,10 +103,7 @@ Json sheetJson(const PlannedPrints& prints, std::size_t index) {
     const PrintSheet& sheet = prints.plan.sheets[index];
     const Printer& printer = *find(prints.input.printers, sheet.printer);
     const PlannedSheet drawn = drawnSheet(prints.plan, prints.input, index, scaleFor(sheet.size));
-    Json steps = Json::array();
-    for (std::size_t i = 0; i < drawn.steps.steps.size(); ++i) {
-        steps.push_back(stepSentence(drawn, i));
-    }
+    Json steps = stepSentences(drawn);
     Json room = Json::array();
     for (const RoomFor& one : sheet.room) {
         room.push_back({{"size", json(one.size)}, {"count", one.count}, {"text", roomText(one)}});
@@ -146,7 +143,7 @@ std::string planText(const PlannedPrints& prints) {
     if (!prints.plan.sheets.empty()) {
         text += fmt::format("\n{}\n", bladeCaution);
     }
-    return oneLine(std::move(text));
+    return oneLine(text);
 }
 
 Json planJson(const PlannedPrints& prints) {

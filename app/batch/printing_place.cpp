@@ -7,10 +7,8 @@
 #include <algorithm>
 #include <cctype>
 #include <ctime>
-#include <ostream>
 
 #include "app/batch/typed_size.h"
-#include "core/library/printable.h"
 
 namespace matwright::app {
 
@@ -26,6 +24,7 @@ bool isSameName(const std::string& a, const std::string& b) {
 template <typename Named>
 std::string namesOf(const std::vector<Named>& all) {
     std::vector<std::string> names;
+    names.reserve(all.size());
     for (const Named& one : all) {
         names.push_back('"' + one.name + '"');
     }
@@ -94,25 +93,6 @@ std::string today() {
     char text[16] = {};
     const std::size_t length = std::strftime(text, sizeof text, "%Y-%m-%d", &local);
     return {text, length};
-}
-
-int createFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
-               bool quiet, BatchPorts& ports) {
-    const Result<bool> made = ports.files.create(output, bytes);
-    if (!made) {
-        return fail(ports, CouldNotWrite, made.error());
-    }
-    if (!*made) {
-        return fail(ports, CouldNotWrite,
-                    {ErrorCode::WriteFailed,
-                     "There is a file of this name already, and it stays as it is; give the result "
-                     "another place.",
-                     output.string()});
-    }
-    if (!quiet) {
-        ports.out << "Wrote " << printablePath(output.native()) << ": " << what << '\n';
-    }
-    return Done;
 }
 
 }  // namespace matwright::app

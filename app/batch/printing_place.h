@@ -25,8 +25,4 @@ Result<PrinterPaper> paperNamed(const Printer& printer, const std::string& name)
 // "2026-07-14", of the person's own calendar.
 std::string today();
 
-// Writes a file that must not be there yet, and says so on `out` unless `quiet`.
-int createFile(const std::filesystem::path& output, std::string_view bytes, std::string_view what,
-               bool quiet, BatchPorts& ports);
-
 }  // namespace matwright::app

@@ -49,11 +49,11 @@ int writeSheet(const TestSheetCommand& command, const Printer& printer, const Pr
                     {pdf.error().code, pdf.error().sentence, command.output.string()});
     }
     const Size marks = testMarks(paper, borderless ? Borders::Without : Borders::With);
-    return createFile(command.output,
-                      std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())),
-                      fmt::format("print it at actual size; A to B should be {}, C to D {}",
-                                  exactText(marks.width), exactText(marks.height)),
-                      false, ports);
+    return writeNewFile(command.output,
+                        std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())),
+                        fmt::format("print it at actual size; A to B should be {}, C to D {}",
+                                    exactText(marks.width), exactText(marks.height)),
+                        ports);
 }
 
 }  // namespace

@@ -119,7 +119,7 @@ TEST(BatchNewSketches, NeverGoOverAFileThatIsThere) {
                   CouldNotWrite);
         EXPECT_EQ(batch.err, "matwright-batch: " + output +
                                  ": There is a file of this name already, and it stays as it is; "
-                                 "give the new sketch another name.\n");
+                                 "give the result another name.\n");
         EXPECT_EQ(batch.run({"carry-over", "page.sketch.svg", "--to", "a4", "-o", output}),
                   CouldNotWrite);
         EXPECT_EQ(batch.out, "");

@@ -175,6 +175,21 @@ TEST(BatchCut, WritesAPdfAndPicturesButNeverOverAFile) {
     EXPECT_EQ(batch.run({"cut", page.string(), "--pdf", "plan.txt"}), WrongUse);
 }
 
+TEST(BatchCut, BesideFilesTheJsonStaysJson) {
+    WithPapers batch;
+    DiskFileStore disk;
+    const auto page = batch.folder.path() / "page.sketch.svg";
+    ASSERT_TRUE(disk.replace(page, batch.files.files["page.sketch.svg"]));
+    batch.disk = &disk;
+    const std::vector<std::string> call{"cut",   page.string(),
+                                        "--pdf", batch.folder.path() / "plan.pdf",
+                                        "--svg", batch.folder.path() / "pictures",
+                                        "--json"};
+    EXPECT_EQ(batch.run(call), Done) << batch.err;
+    EXPECT_EQ(nlohmann::json::parse(batch.out)["sheets"].size(), 3U);
+    EXPECT_TRUE(std::filesystem::exists(batch.folder.path() / "pictures" / "sheet-3.svg"));
+}
+
 TEST(BatchCut, WrongWishesAreRefused) {
     WithPapers batch;
     EXPECT_EQ(batch.run({"cut"}), WrongUse);
