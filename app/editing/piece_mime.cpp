@@ -4,6 +4,7 @@
 #include <QMimeData>
 #include <string_view>
 
+#include "core/pagefile/page_file.h"
 #include "core/sketch/edit.h"
 #include "core/sketchfile/sketch_file.h"
 
@@ -16,18 +17,36 @@ constexpr const char* svgMimeType = "image/svg+xml";
 }  // namespace
 
 QMimeData* toMime(const std::vector<Piece>& pieces) {
+    Making copy{blankSketch(), {}};
+    if (!apply(copy.sketch, addPieces(copy.sketch, pieces))) {
+        return new QMimeData;
+    }
+    return toMime(copy);
+}
+
+QMimeData* toMime(const Making& copy) {
     auto* mime = new QMimeData;
-    Sketch sketch = blankSketch();
-    if (pieces.empty() || !apply(sketch, addPieces(sketch, pieces))) {
+    if (copy.sketch.pieces.empty()) {
         return mime;
     }
-    const QByteArray bytes = QByteArray::fromStdString(writeSketch(sketch));
-    mime->setData(piecesMimeType, bytes);
-    mime->setData(svgMimeType, bytes);
+    const QByteArray sketch = QByteArray::fromStdString(writeSketch(copy.sketch));
+    mime->setData(piecesMimeType,
+                  copy.work.isEmpty() ? sketch : QByteArray::fromStdString(writePage(copy)));
+    mime->setData(svgMimeType, sketch);
     return mime;
 }
 
 std::vector<Piece> fromMime(const QMimeData* mime) {
+    const Making copy = copyFromMime(mime);
+    std::vector<Piece> pieces;
+    pieces.reserve(copy.sketch.order.size());
+    for (const PieceId id : copy.sketch.order) {
+        pieces.push_back(copy.sketch.pieces.at(id));
+    }
+    return pieces;
+}
+
+Making copyFromMime(const QMimeData* mime) {
     if (!mime) {
         return {};
     }
@@ -36,16 +55,10 @@ std::vector<Piece> fromMime(const QMimeData* mime) {
         if (bytes.isEmpty()) {
             continue;
         }
-        const auto loaded =
-            readSketch(std::string_view(bytes.constData(), std::size_t(bytes.size())));
-        if (!loaded) {
-            continue;
+        auto loaded = readPage(std::string_view(bytes.constData(), std::size_t(bytes.size())));
+        if (loaded) {
+            return std::move(loaded->making);
         }
-        std::vector<Piece> pieces;
-        for (const PieceId id : loaded->sketch.order) {
-            pieces.push_back(loaded->sketch.pieces.at(id));
-        }
-        return pieces;
     }
     return {};
 }

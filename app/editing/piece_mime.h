@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "core/sketch/piece.h"
+#include "core/making/making.h"
 
 class QMimeData;
 
@@ -15,10 +15,15 @@ inline constexpr const char* piecesMimeType = "application/x-matwright-pieces";
 // under piecesMimeType and as "image/svg+xml". Never null; the caller owns it. Empty `pieces` give
 // empty data.
 QMimeData* toMime(const std::vector<Piece>& pieces);
+// The same with the photos in the pieces and the looks of their papers, as copyOf() gives them:
+// where there are any, piecesMimeType is a page file.
+QMimeData* toMime(const Making& copy);
 
 // The pieces from bottom to top; none where there is nothing to read or what is there is no sketch.
-// `mime` may be null. Reads an image/svg+xml only where it is a sketch file.
+// `mime` may be null. Reads an image/svg+xml only where it is a sketch or page file.
 std::vector<Piece> fromMime(const QMimeData* mime);
+// The pieces with their photos and papers, to be laid on a page by addCopy().
+Making copyFromMime(const QMimeData* mime);
 
 // Whether it is worth trying: false where there are certainly no pieces. Looks at the formats only,
 // so that nothing is fetched from another program. `mime` may be null.

@@ -12,7 +12,7 @@
 #include "app/window/icons.h"
 #include "app/window/new_action.h"
 #include "app/window/pasting.h"
-#include "core/arrange/arrange.h"
+#include "core/making/copies.h"
 
 namespace matwright::app {
 namespace {
@@ -105,41 +105,35 @@ void EditActions::addTo(QMenu& menu) {
     menu.addActions({selectAll, selectNone});
 }
 
-std::vector<Piece> EditActions::selectedPieces() const {
-    std::vector<Piece> pieces;
-    for (const PieceId id : m_workplace.session.selectedInOrder()) {
-        pieces.push_back(*find(m_workplace.session.sketch(), id));
-    }
-    return pieces;
-}
-
 bool EditActions::copySelection() {
-    const auto pieces = selectedPieces();
-    if (!pieces.empty()) {
-        QGuiApplication::clipboard()->setMimeData(toMime(pieces));
+    const Session& session = m_workplace.session;
+    if (session.selection().empty()) {
+        return false;
     }
-    return !pieces.empty();
+    QGuiApplication::clipboard()->setMimeData(
+        toMime(copyOf(session.making(), session.selectedInOrder())));
+    return true;
 }
 
 void EditActions::pasteFromClipboard() {
-    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
-    auto pieces = mime ? fromMime(mime) : std::vector<Piece>();
-    if (pieces.empty()) {
+    Making pieces = copyFromMime(QGuiApplication::clipboard()->mimeData());
+    if (pieces.sketch.pieces.empty()) {
         m_workplace.say(tr("There are no pieces on the clipboard. Copy some first."));
         return;
     }
-    const Sketch& sketch = m_workplace.session.sketch();
-    m_workplace.performAndSelectAdded(addPieces(sketch, placedForPaste(sketch, std::move(pieces))),
-                                      tr("paste"));
+    const Making& making = m_workplace.session.making();
+    pieces.sketch = placedForPaste(making.sketch, std::move(pieces.sketch));
+    m_workplace.performAndSelectAdded(addCopy(making, pieces), tr("paste"));
 }
 
 void EditActions::duplicateSelection() {
     const Session& session = m_workplace.session;
-    if (const auto pieces = selectedPieces(); !pieces.empty()) {
-        const Point by = wayForCopies(session.sketch(), pieces);
-        m_workplace.performAndSelectAdded(
-            duplicated(session.sketch(), session.selectedInOrder(), by), tr("duplicate"));
+    Making pieces = copyOf(session.making(), session.selectedInOrder());
+    pieces.sketch = placedForPaste(session.sketch(), std::move(pieces.sketch));
+    for (auto& [id, piece] : pieces.sketch.pieces) {
+        piece.locked = false;
     }
+    m_workplace.performAndSelectAdded(addCopy(session.making(), pieces), tr("duplicate"));
 }
 
 void EditActions::removeSelection(bool isCut) {

@@ -32,7 +32,6 @@ class EditActions final : public QObject {
     QAction* const selectNone;
 
   private:
-    std::vector<Piece> selectedPieces() const;
     bool copySelection();
     void pasteFromClipboard();
     void duplicateSelection();

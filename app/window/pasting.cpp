@@ -6,9 +6,10 @@
 namespace matwright::app {
 namespace {
 
-Rect boundsOf(const std::vector<Piece>& pieces) {
-    Rect bounds = outermostBounds(pieces.front());
-    for (const Piece& piece : pieces) {
+// Precondition: there is a piece.
+Rect boundsOf(const Sketch& copy) {
+    Rect bounds = outermostBounds(copy.pieces.begin()->second);
+    for (const auto& [id, piece] : copy.pieces) {
         bounds = bounds.united(outermostBounds(piece));
     }
     return bounds;
@@ -28,8 +29,9 @@ Point wayOntoPage(const Rect& bounds, const Rect& page) {
                : Point{wayInside(bounds.x, page.x), wayInside(bounds.y, page.y)};
 }
 
-bool hidesAnEqualPiece(const Sketch& sketch, const std::vector<Piece>& pieces, Point by) {
-    return std::ranges::any_of(pieces, [&](const Piece& piece) {
+bool hidesAnEqualPiece(const Sketch& sketch, const Sketch& copy, Point by) {
+    return std::ranges::any_of(copy.pieces, [&](const auto& copied) {
+        const Piece& piece = copied.second;
         return std::ranges::any_of(sketch.pieces, [&](const auto& entry) {
             const Piece& other = entry.second;
             return other.place == piece.place + by && other.size == piece.size &&
@@ -59,29 +61,29 @@ Point stepsAside(const Rect& bounds, const Rect& page, std::int64_t count) {
     return by == Point() ? Point{copyOffset.x * count, copyOffset.y * count} : by;
 }
 
-}  // namespace
-
-Point wayForCopies(const Sketch& sketch, const std::vector<Piece>& pieces) {
+Point wayForCopies(const Sketch& sketch, const Sketch& copy) {
     const Rect page = surface(sketch.page);
-    const Rect bounds = boundsOf(pieces);
+    const Rect bounds = boundsOf(copy);
     const Point onPage = wayOntoPage(bounds, page);
     // One step more than there are pieces: each may lie on one of the places tried.
     const auto most = static_cast<std::int64_t>(sketch.pieces.size()) + 1;
     Point by = onPage;
-    for (std::int64_t count = 1; count <= most && hidesAnEqualPiece(sketch, pieces, by); ++count) {
+    for (std::int64_t count = 1; count <= most && hidesAnEqualPiece(sketch, copy, by); ++count) {
         by = onPage + stepsAside(bounds.moved(onPage), page, count);
     }
     return by;
 }
 
-std::vector<Piece> placedForPaste(const Sketch& sketch, std::vector<Piece> pieces) {
-    if (!pieces.empty()) {
-        const Point by = wayForCopies(sketch, pieces);
-        for (Piece& piece : pieces) {
+}  // namespace
+
+Sketch placedForPaste(const Sketch& sketch, Sketch copy) {
+    if (!copy.pieces.empty()) {
+        const Point by = wayForCopies(sketch, copy);
+        for (auto& [id, piece] : copy.pieces) {
             piece.place = piece.place + by;
         }
     }
-    return pieces;
+    return copy;
 }
 
 }  // namespace matwright::app

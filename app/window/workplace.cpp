@@ -14,7 +14,7 @@ void Workplace::perform(const Edit& edit, const QString& label) const {
     }
 }
 
-void Workplace::performAndSelectAdded(const Edit& edit, const QString& label) const {
+void Workplace::performAndSelectAdded(const PageEdit& edit, const QString& label) const {
     if (const auto done = session.performAndSelectAdded(edit, label); !done) {
         say(shownText(done.error()));
     }

@@ -19,7 +19,7 @@ struct Workplace {
 
     // Performs the edit; says what is wrong where it cannot be done.
     void perform(const Edit& edit, const QString& label) const;
-    void performAndSelectAdded(const Edit& edit, const QString& label) const;
+    void performAndSelectAdded(const PageEdit& edit, const QString& label) const;
 };
 
 // A figure that is still being typed belongs to the work too: takes it as leaving its field does.

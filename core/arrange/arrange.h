@@ -50,7 +50,4 @@ Edit movedAll(const Sketch& sketch, std::span<const PieceId> ids, Point by);
 // places within 4 ticks; two turns of one piece give back its box.
 Edit quarterTurned(const Sketch& sketch, std::span<const PieceId> ids);
 
-// Copies laid `offset` away, on top, in the same order as the originals, none of them locked.
-Edit duplicated(const Sketch& sketch, std::span<const PieceId> ids, Point offset);
-
 }  // namespace matwright

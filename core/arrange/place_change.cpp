@@ -65,14 +65,4 @@ Edit quarterTurned(const Sketch& sketch, std::span<const PieceId> ids) {
         pieces, [&group](const Piece& piece) { return quarterTurnedWith(group, piece); });
 }
 
-Edit duplicated(const Sketch& sketch, std::span<const PieceId> ids, Point offset) {
-    std::vector<Piece> copies;
-    for (const auto& [id, piece] : arrange::selectedPieces(sketch, ids)) {
-        Piece& copy = copies.emplace_back(*piece);
-        copy.place = copy.place + offset;
-        copy.locked = false;
-    }
-    return addPieces(sketch, copies);
-}
-
 }  // namespace matwright

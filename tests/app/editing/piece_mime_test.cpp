@@ -6,8 +6,9 @@
 #include <QMimeData>
 #include <memory>
 
+#include "core/making/copies.h"
 #include "core/sketchfile/sketch_file.h"
-#include "tests/support/random_sketch.h"
+#include "tests/core/making/random_making.h"
 
 namespace matwright::app {
 namespace {
@@ -44,6 +45,17 @@ TEST(PieceMimeTest, ASketchOfferedAsAPictureOnlyIsTaken) {
     EXPECT_EQ(fromMime(&picture), std::vector{block});
 }
 
+TEST(PieceMimeTest, PhotosAndPapersComeAlong) {
+    test::Random random(11);
+    const Making page = test::randomMaking(random, 40, 4);
+    const Making copy = copyOf(page, page.sketch.order);
+    ASSERT_FALSE(copy.work.placements.empty()) << "seed 11";
+    const std::unique_ptr<QMimeData> mime(toMime(copy));
+    EXPECT_EQ(copyFromMime(mime.get()), copy);
+    EXPECT_TRUE(readSketch(mime->data("image/svg+xml").toStdString()));
+    EXPECT_EQ(fromMime(mime.get()).size(), copy.sketch.pieces.size());
+}
+
 TEST(PieceMimeTest, AnythingElseGivesNothing) {
     EXPECT_TRUE(fromMime(nullptr).empty());
     QMimeData other;
@@ -51,7 +63,7 @@ TEST(PieceMimeTest, AnythingElseGivesNothing) {
     EXPECT_TRUE(fromMime(&other).empty());
     other.setData("image/svg+xml", "<svg xmlns='http://www.w3.org/2000/svg'/>");
     EXPECT_TRUE(fromMime(&other).empty());
-    const std::unique_ptr<QMimeData> none(toMime({}));
+    const std::unique_ptr<QMimeData> none(toMime(std::vector<Piece>{}));
     EXPECT_TRUE(none && none->formats().isEmpty());
 }
 

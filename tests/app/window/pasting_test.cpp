@@ -21,6 +21,16 @@ Sketch sketchWith(const std::vector<Piece>& pieces) {
     return sketch;
 }
 
+// Bottom to top.
+std::vector<Piece> placedForPaste(const Sketch& sketch, const std::vector<Piece>& pieces) {
+    const Sketch placed = app::placedForPaste(sketch, sketchWith(pieces));
+    std::vector<Piece> all;
+    for (const PieceId id : placed.order) {
+        all.push_back(placed.pieces.at(id));
+    }
+    return all;
+}
+
 const Piece one = blockAt(Length::inches(3), Length::inches(4));
 
 TEST(PlacedForPaste, GivesNothingForNothing) {

@@ -110,6 +110,29 @@ TEST_F(PhotosInTheWindow, GoIntoTheNextSlotWithEnter) {
     EXPECT_EQ(in(slot), PhotoId{});
 }
 
+TEST_F(PhotosInTheWindow, GoAlongWhenTheirSlotIsCutPastedAndDuplicated) {
+    const PieceId slot = addSlot(1, 6, 4);
+    addPhotos({paint("a.jpg", 0)});
+    tray().setFocus(Qt::TabFocusReason);
+    tray().setCurrentIndex(tray().model()->index(0, 0));
+    QTest::keyClick(&tray(), Qt::Key_Return);
+    ASSERT_EQ(in(slot), PhotoId{1});
+    session().select({slot});
+    trigger("Cut");
+    EXPECT_TRUE(session().work().placements.empty());
+    trigger("Paste");
+    const PieceId pasted = session().onlySelected();
+    EXPECT_EQ(in(pasted), PhotoId{1});
+    trigger("Duplicate");
+    EXPECT_NE(session().onlySelected(), pasted);
+    EXPECT_EQ(in(session().onlySelected()), PhotoId{1});
+    trigger("Undo duplicate");
+    trigger("Undo paste");
+    EXPECT_TRUE(session().work().placements.empty());
+    trigger("Undo cut");
+    EXPECT_EQ(in(slot), PhotoId{1});
+}
+
 TEST_F(PhotosInTheWindow, FallIntoTheSlotUnderThePointer) {
     addSlot(1, 3, 4);
     const PieceId slot = addSlot(5, 6, 4);

@@ -44,8 +44,6 @@ std::vector<Command> allCommands() {
             [step](const Sketch& s, const Ids& ids) { return reordered(s, ids, step); });
     }
     commands.push_back([](const Sketch& s, const Ids& ids) { return lockedSet(s, ids, true); });
-    commands.push_back(
-        [](const Sketch& s, const Ids& ids) { return duplicated(s, ids, {in(1), in(1)}); });
     return commands;
 }
 

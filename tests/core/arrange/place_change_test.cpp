@@ -115,19 +115,5 @@ TEST(QuarterTurned, ofOneTwiceGivesTheBoxAndFourTimesThePiece) {
     }
 }
 
-TEST(Duplicated, laysUnlockedCopiesOnTopInTheOrderOfTheOriginals) {
-    Sketch start = sketchOf({tickBox(0, 20'000), tickBox(1, 20'001), tickBox(2, 20'002)});
-    start.order = {PieceId{3}, PieceId{1}, PieceId{2}};
-    pieceOf(start, 3).locked = true;
-    const PieceId chosen[] = {PieceId{1}, PieceId{3}};
-    const Sketch done = after(start, duplicated(start, chosen, {ticks(100), ticks(50)}));
-    EXPECT_EQ(done.order,
-              (std::vector{PieceId{3}, PieceId{1}, PieceId{2}, PieceId{4}, PieceId{5}}));
-    EXPECT_EQ(boxOf(done, 4), boxOf(start, 3).moved({ticks(100), ticks(50)}));
-    EXPECT_EQ(boxOf(done, 5), boxOf(start, 1).moved({ticks(100), ticks(50)}));
-    EXPECT_FALSE(done.pieces.at(PieceId{4}).locked);
-    EXPECT_TRUE(duplicated(start, {}, {}).isEmpty());
-}
-
 }  // namespace
 }  // namespace matwright
