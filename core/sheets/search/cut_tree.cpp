@@ -142,7 +142,9 @@ void CutTrees::place(SheetPlan& plan, int part, const Layout& layout, std::int32
     const bool within = trim == Trim::WithinStages && !piece;
     const bool mayUpright = beside.isPositive() && !(within && group.form == Group::Form::Stack);
     const bool mayLevel = below.isPositive() && !(within && group.form == Group::Form::Row);
-    if (!mayUpright && !mayLevel) {
+    const bool goesOffLast = (group.form == Group::Form::Row && !mayLevel) ||
+                             (group.form == Group::Form::Stack && !mayUpright);
+    if (goesOffLast || (!mayUpright && !mayLevel)) {
         placeGroups(plan, part, layout, index, trim);
         return;
     }
@@ -173,16 +175,19 @@ void CutTrees::placeGroups(SheetPlan& plan, int part, const Layout& layout, std:
         const Group& member = layout[static_cast<std::size_t>(m)];
         return row ? std::pair(member.w, member.h) : std::pair(member.h, member.w);
     });
-    for (std::size_t i = 0; i + 1 < members.size(); ++i) {
-        const Size size = realSize(layout[static_cast<std::size_t>(members[i])]);
+    for (const std::int32_t member : members) {
+        const Size size = realSize(layout[static_cast<std::size_t>(member)]);
         const Rect area = partOf(plan, part).area;
+        if (row ? area.size().width == size.width : area.size().height == size.height) {
+            place(plan, part, layout, member, trim);  // the last one, and nothing is left over
+            return;
+        }
         const int rest =
             row ? cut(plan, part, CutDirection::Upright, area.left() + size.width, false)
                 : cut(plan, part, CutDirection::Level, area.top() + size.height, false);
-        place(plan, partOf(plan, part).first, layout, members[i], trim);
+        place(plan, partOf(plan, part).first, layout, member, trim);
         part = rest;
     }
-    place(plan, part, layout, members.back(), trim);
 }
 
 }  // namespace matwright::sheets

@@ -9,8 +9,9 @@
 namespace matwright::sheets {
 
 // Turns layouts into sheets with cuts in real lengths: the margins come off first, then what is
-// left over from edge to edge, then group by group; equal parts stand beside each other, so that
-// one setting of the trimmer serves several cuts. Each piece of a kind goes to the next of the
+// left over across the groups, then group by group; what is left over behind them stays last, so
+// that the trimmer is set to the pieces' own measures. Equal parts stand beside each other, so that
+// one setting serves several cuts. Each piece of a kind goes to the next of the
 // job's pieces that the kind stands for.
 class CutTrees {
   public:

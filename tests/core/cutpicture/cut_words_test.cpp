@@ -18,7 +18,9 @@ TEST(CutWords, PiecesAreLettersAndPartsTheirRange) {
     EXPECT_EQ(letters[0], "A–C");
     for (std::size_t i = 0; i < letters.size(); ++i) {
         const CutPart& part = sheet.plan.parts[i];
-        EXPECT_EQ(letters[i].size() == 1, part.use == CutPart::Use::Piece) << letters[i];
+        if (part.use == CutPart::Use::Piece) {
+            EXPECT_EQ(letters[i].size(), 1U) << letters[i];
+        }
         if (part.use == CutPart::Use::Leftover) {
             EXPECT_TRUE(letters[i].empty());
         }

@@ -178,6 +178,21 @@ TEST(CutSteps, WhatRoundingTakesAwayAltogetherIsLost) {
     EXPECT_NE(offText("A", wanted.at(1)).find("does not come out"), std::string::npos);
 }
 
+TEST(CutSteps, SetTheTrimmerToThePiecesOwnMeasures) {
+    CutJob job;
+    job.pieces = {{{Length::inches(3, 1, 4), Length::inches(5)}, 3, false, 0},
+                  {{Length::inches(2), Length::inches(4)}, 2, false, 0}};
+    job.sheets = {{inchSize(12, 12), std::nullopt, 1, {}, 0}};
+    for (const SheetSteps& steps : stepsOf(planOf(job), scale)) {
+        for (const CutStep& step : steps.steps) {
+            const bool isAPieces =
+                step.setting == Length::inches(3, 1, 4) || step.setting == Length::inches(5) ||
+                step.setting == Length::inches(2) || step.setting == Length::inches(4);
+            EXPECT_TRUE(isAPieces) << lengthText(step.setting, scale);
+        }
+    }
+}
+
 TEST(CutSteps, TellTurnsAndRepeatedSettings) {
     const SheetPlan sheet{0, {{}, {}, {}}};
     CutStep step{
