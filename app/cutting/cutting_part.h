@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <QString>
+#include <QStringList>
 #include <QtPlugin>
+#include <optional>
+
+#include "core/making/making.h"
 
 class QDialog;
 class QWidget;
@@ -25,6 +28,11 @@ class CuttingPart {
                                        SettingsStore& settings, QWidget* parent) = 0;
     // Sheets and scraps at home.
     virtual QDialog* makePapersWindow(SettingsStore& settings, QWidget* parent) = 0;
+
+    // The names of the sheets and scraps at home, each once, and how the paper of a name looks.
+    // Nothing where the list cannot be read.
+    virtual QStringList paperNames() = 0;
+    virtual std::optional<PaperLook> paperLook(const QString& name) = 0;
 
   protected:
     CuttingPart() = default;

@@ -4,6 +4,7 @@
 
 #include "app/cutting/cutting_part.h"
 #include "app/cutting/cutting_window.h"
+#include "app/cutting/papers_at_home.h"
 #include "app/cutting/papers_window.h"
 
 namespace matwright::app {
@@ -22,6 +23,10 @@ class CuttingPlugin final : public QObject, public CuttingPart {
     }
     QDialog* makePapersWindow(SettingsStore& settings, QWidget* parent) override {
         return new PapersWindow(personalPapersFile(), settings, CuttingAsks::ofTheSystem(), parent);
+    }
+    QStringList paperNames() override { return namesAtHome(personalPapersFile()); }
+    std::optional<PaperLook> paperLook(const QString& name) override {
+        return lookAtHome(personalPapersFile(), name);
     }
 };
 

@@ -10,12 +10,14 @@
 
 #include "app/panels/neighbour_gap.h"
 #include "app/panels/paper_look_button.h"
+#include "app/panels/paper_names.h"
 #include "app/panels/text_field.h"
 #include "app/panels/tint.h"
 
 namespace matwright::app {
 
-MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, QWidget* parent)
+MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, PaperNames& papers,
+                 QWidget* parent)
     : PieceSection({}, session, settings, parent),
       m_index(index),
       m_size(new TintedLabel(Tint::Quiet, {}, this)),
@@ -66,19 +68,22 @@ MatRows::MatRows(std::size_t index, Session& session, SettingsStore& settings, Q
                 on ? std::optional(m.bottomBorder.value_or(m.border * 2)) : std::nullopt;
         });
     });
-    connect(m_paper, &TextField::typed, this, [this](const QString& text, int gesture) {
-        changeMat(tr("Change mat paper"), gesture, [&](Mat& m) { m.paper = text.toStdString(); });
+    papers.offerIn(m_paper);
+    connect(m_paper, &TextField::typed, this, [this, &papers](const QString& text, int gesture) {
+        changeMat(
+            tr("Change mat paper"), gesture, [&](Mat& m) { m.paper = text.toStdString(); }, nullptr,
+            papers.lookOf(text));
     });
 }
 
 void MatRows::changeMat(const QString& label, int gesture, const std::function<void(Mat&)>& set,
-                        TypedField* field) {
+                        TypedField* field, const PhotoEdit& along) {
     const auto ofPiece = [&](Piece& p) {
         if (m_index < p.mats.size()) {
             set(p.mats[m_index]);
         }
     };
-    change(label, gesture, ofPiece, field);
+    change(label, gesture, ofPiece, field, along);
 }
 
 void MatRows::showPieces(Pieces pieces) {
@@ -124,10 +129,11 @@ QString MatRows::sizeSentence(Pieces withMat, std::size_t of) const {
     return text;
 }
 
-MatsSection::MatsSection(Session& session, SettingsStore& settings, QWidget* parent)
+MatsSection::MatsSection(Session& session, SettingsStore& settings, PaperNames& papers,
+                         QWidget* parent)
     : PieceSection(tr("Mats"), session, settings, parent) {
     for (std::size_t i = 0; i < maxMats; ++i) {
-        auto* rows = new MatRows(i, session, settings, this);
+        auto* rows = new MatRows(i, session, settings, papers, this);
         connect(rows, &PieceSection::refreshAsked, this, &PieceSection::refreshAsked);
         m_rows.push_back(rows);
         addWide(rows);

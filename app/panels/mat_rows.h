@@ -10,6 +10,7 @@ class QPushButton;
 namespace matwright::app {
 
 class PaperLookButton;
+class PaperNames;
 class TextField;
 class TintedLabel;
 
@@ -20,13 +21,13 @@ class MatRows final : public PieceSection {
 
   public:
     // `index` 0 is the mat right under the photo.
-    MatRows(std::size_t index, Session& session, SettingsStore& settings,
+    MatRows(std::size_t index, Session& session, SettingsStore& settings, PaperNames& papers,
             QWidget* parent = nullptr);
     void showPieces(Pieces pieces) override;
 
   private:
     void changeMat(const QString& label, int gesture, const std::function<void(Mat&)>& set,
-                   TypedField* field = nullptr);
+                   TypedField* field = nullptr, const PhotoEdit& along = {});
     void showBottom(Pieces withMat);
     QString sizeSentence(Pieces withMat, std::size_t of) const;
 
@@ -45,7 +46,8 @@ class MatsSection final : public PieceSection {
     Q_OBJECT
 
   public:
-    MatsSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    MatsSection(Session& session, SettingsStore& settings, PaperNames& papers,
+                QWidget* parent = nullptr);
     void showPieces(Pieces pieces) override;
 
   private:

@@ -128,7 +128,7 @@ QString printName(Size print) {
 }
 
 Result<void> changeSelected(Session& session, const QString& label, int gesture,
-                            const PieceChange& change) {
+                            const PieceChange& change, const PhotoEdit& along) {
     Edit edit;
     for (const PieceId id : session.selection()) {
         const Piece& before = *matwright::find(session.sketch(), id);
@@ -138,7 +138,7 @@ Result<void> changeSelected(Session& session, const QString& label, int gesture,
             edit.pieces.emplace(id, std::move(after));
         }
     }
-    return session.perform(edit, label, gesture);
+    return session.perform({edit, edit.isEmpty() ? PhotoEdit() : along}, label, gesture);
 }
 
 }  // namespace matwright::app

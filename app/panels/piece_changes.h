@@ -39,10 +39,10 @@ Shape beginningShape(ShapeKind kind, Size box);
 QString printName(Size print);
 
 // The selected pieces, each replaced by what `change` leaves of it, as one undo step. Pieces that
-// stay equal are not touched.
+// stay equal are not touched; where all do, `along` is not done either.
 using PieceChange = std::function<void(Piece&)>;
 Result<void> changeSelected(Session& session, const QString& label, int gesture,
-                            const PieceChange& change);
+                            const PieceChange& change, const PhotoEdit& along = {});
 
 // What all have in common; nothing where they differ. `pieces` must not be empty.
 template <typename Get>

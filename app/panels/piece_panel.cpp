@@ -20,7 +20,8 @@ PiecePanel::PiecePanel(Session& session, SettingsStore& settings, QWidget* paren
     : QWidget(parent),
       m_session(session),
       m_title(new QLabel(this)),
-      m_subtitle(new TintedLabel(Tint::Quiet, {}, this)) {
+      m_subtitle(new TintedLabel(Tint::Quiet, {}, this)),
+      m_papers(new PaperNames(session, this)) {
     build(settings);
     connect(&session, &Session::changed, this, &PiecePanel::sessionChanged);
     connect(&settings, &SettingsStore::changed, this, [this, &settings] {
@@ -48,8 +49,8 @@ void PiecePanel::build(SettingsStore& settings) {
     layout->addWidget(m_subtitle);
     m_photo = new PhotoSection(m_session, settings);
     connect(m_photo, &PhotoSection::cropRequested, this, &PiecePanel::cropRequested);
-    m_words = new WordsSection(m_session, settings);
-    m_sections = {m_photo, new MatsSection(m_session, settings),
+    m_words = new WordsSection(m_session, settings, *m_papers);
+    m_sections = {m_photo, new MatsSection(m_session, settings, *m_papers),
                   new PlaceSection(m_session, settings), new ShapeSection(m_session, settings),
                   m_words};
     for (PieceSection* section : m_sections) {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/editing/session.h"
+#include "app/panels/paper_names.h"
 #include "app/settings/settings.h"
 
 class QLabel;
@@ -28,6 +29,8 @@ class PiecePanel final : public QWidget {
     PiecePanel(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
     // The person asked for this piece: the focus goes to its name, scrolled into view.
     void startOnName();
+    // Offered where a paper is named; the look of one that is chosen comes along.
+    void useKnownPapers(KnownPapers known) { m_papers->use(std::move(known)); }
 
   signals:
     // The crop window is wanted for the selected slot.
@@ -43,6 +46,7 @@ class PiecePanel final : public QWidget {
     Session& m_session;
     QLabel* m_title;
     TintedLabel* m_subtitle;
+    PaperNames* m_papers;
     PhotoSection* m_photo = nullptr;
     WordsSection* m_words = nullptr;
     QScrollArea* m_area = nullptr;

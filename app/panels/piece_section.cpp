@@ -8,8 +8,8 @@ PieceSection::PieceSection(const QString& heading, Session& session, SettingsSto
     : Section(heading, parent), m_session(session), m_settings(settings) {}
 
 void PieceSection::change(const QString& label, int gesture, const PieceChange& change,
-                          TypedField* field) {
-    const auto done = changeSelected(m_session, label, gesture, change);
+                          TypedField* field, const PhotoEdit& along) {
+    const auto done = changeSelected(m_session, label, gesture, change, along);
     if (done) {
         return;
     }

@@ -33,9 +33,9 @@ class PieceSection : public Section {
     Scale scale() const { return m_settings.value().scale; }
     const Session& session() const { return m_session; }
     // Changes the selected pieces. A refusal puts the old figures back and is told in `field`, or
-    // at the section's end where there is none.
+    // at the section's end where there is none. `along` is part of the same step.
     void change(const QString& label, int gesture, const PieceChange& change,
-                TypedField* field = nullptr);
+                TypedField* field = nullptr, const PhotoEdit& along = {});
     // A field in the settings' scale with this range.
     LengthField* newLength(Length low, Length high);
 

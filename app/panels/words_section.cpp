@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/panels/paper_look_button.h"
+#include "app/panels/paper_names.h"
 #include "app/panels/text_field.h"
 
 namespace matwright::app {
@@ -23,7 +24,8 @@ void showWords(Field* field, Pieces pieces, std::string Piece::* words) {
 
 }  // namespace
 
-WordsSection::WordsSection(Session& session, SettingsStore& settings, QWidget* parent)
+WordsSection::WordsSection(Session& session, SettingsStore& settings, PaperNames& papers,
+                           QWidget* parent)
     : PieceSection(tr("Paper and words"), session, settings, parent),
       m_paper(new TextField(this)),
       m_look(new PaperLookButton(session, settings, this)),
@@ -36,10 +38,14 @@ WordsSection::WordsSection(Session& session, SettingsStore& settings, QWidget* p
     addRow(tr("N&ote"), m_note);
     settle(m_locked);
     addBelow(m_locked);
+    m_paper->setAccessibleName(tr("Paper"));
     m_paper->setToolTip(tr("What it is cut from, in your own words."));
-    connect(m_paper, &TextField::typed, this, [this](const QString& text, int gesture) {
-        change(tr("Change paper"), gesture,
-               [&](Piece& p) { p.paper = takesPaper(&p) ? text.toStdString() : p.paper; });
+    papers.offerIn(m_paper);
+    connect(m_paper, &TextField::typed, this, [this, &papers](const QString& text, int gesture) {
+        change(
+            tr("Change paper"), gesture,
+            [&](Piece& p) { p.paper = takesPaper(&p) ? text.toStdString() : p.paper; }, nullptr,
+            papers.lookOf(text));
     });
     connect(m_name, &TextField::typed, this, [this](const QString& text, int gesture) {
         change(tr("Change name"), gesture, [&](Piece& p) { p.name = text.toStdString(); });

@@ -9,6 +9,7 @@ namespace matwright::app {
 
 class NoteField;
 class PaperLookButton;
+class PaperNames;
 class TextField;
 
 // Paper, name, note and the lock.
@@ -16,7 +17,8 @@ class WordsSection final : public PieceSection {
     Q_OBJECT
 
   public:
-    WordsSection(Session& session, SettingsStore& settings, QWidget* parent = nullptr);
+    WordsSection(Session& session, SettingsStore& settings, PaperNames& papers,
+                 QWidget* parent = nullptr);
     void showPieces(Pieces pieces) override;
     // Puts the focus into the name, its words selected.
     void startOnName();

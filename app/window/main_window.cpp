@@ -138,6 +138,7 @@ void MainWindow::fillDocks() {
     connect(checks, &ChecksPanel::countChanged, m_status, &StatusLine::showFindings);
     auto* piece = new PiecePanel(m_work.session, m_settings);
     connect(piece, &PiecePanel::cropRequested, m_prints->crop, &QAction::trigger);
+    piece->useKnownPapers(m_plans->knownPapers());
     const std::pair<QDockWidget*, QWidget*> contents[] = {
         {m_trayDock, tray},
         {m_pieceDock, piece},

@@ -62,6 +62,22 @@ void PlanPlace::addTo(QMenu& menu) const {
     menu.addActions({papers, printers, printsOnHand});
 }
 
+// Nothing is said where the part does not open: it is said to who wants its windows.
+KnownPapers PlanPlace::knownPapers() const {
+    const auto part = [folder = m_partsFolder]() -> CuttingPart* {
+        return openPart<CuttingPart>(folder, QStringLiteral("cutting")).value_or(nullptr);
+    };
+    const auto names = [part] {
+        CuttingPart* const opened = part();
+        return opened ? opened->paperNames() : QStringList();
+    };
+    const auto look = [part](const QString& name) {
+        CuttingPart* const opened = part();
+        return opened ? opened->paperLook(name) : std::nullopt;
+    };
+    return {names, look};
+}
+
 void PlanPlace::updateEnabled() {
     printPlan->setEnabled(!m_workplace.session.work().placements.empty());
     cuttingPlan->setEnabled(!m_workplace.session.sketch().pieces.empty());

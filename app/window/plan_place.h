@@ -5,6 +5,7 @@
 #include <QMenu>
 #include <QObject>
 
+#include "app/panels/paper_names.h"
 #include "app/photos/photo_access.h"
 #include "app/window/workplace.h"
 
@@ -26,6 +27,8 @@ class PlanPlace final : public QObject {
               std::function<QString()> suggestedName, QWidget* window);
 
     void addTo(QMenu& menu) const;
+    // The papers on hand, for the fields where a paper is named.
+    KnownPapers knownPapers() const;
 
     QAction* const printPlan;
     QAction* const cuttingPlan;
