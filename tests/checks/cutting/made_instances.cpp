@@ -32,8 +32,8 @@ constexpr std::array<Shape, 4> shapes{
 
 // The remainder is not quite even, which does not matter here, and the same everywhere.
 int numberIn(Range range, std::mt19937_64& random) {
-    const auto width = static_cast<std::uint64_t>(range.to - range.from + 1);
-    return range.from + static_cast<int>(random() % width);
+    const int width = range.to - range.from + 1;
+    return range.from + static_cast<int>(random() % static_cast<std::uint64_t>(width));
 }
 
 Size sizeIn(const Shape& shape, std::mt19937_64& random) {
