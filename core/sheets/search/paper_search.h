@@ -63,8 +63,8 @@ class PaperSearch {
     std::unique_ptr<SheetPacker> m_packer;
     std::unique_ptr<ExactCover> m_exact;
     std::int64_t m_exactWaste = 0;
+    double m_splits = 0;  // what exact cover's table may cost
     bool m_mayBeExact = false;
-    double m_splits = 0;     // what exact cover's table may cost
     bool m_isSharp = false;  // improved as far as may be
     TreeSearch m_tree;
     std::vector<FilledSheet> m_filled;
