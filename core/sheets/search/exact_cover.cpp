@@ -48,15 +48,17 @@ bool ExactCover::isTooLarge(const Reduced& reduced) {
     constexpr std::uint64_t mostStates = std::uint64_t{1} << 60U;
     constexpr double mostSplits = 1e10;
     const std::vector<int> counts = allCounts(reduced);
+    const auto many = [](int count) { return count > mostCountedCopies; };
+    return counts.size() > mostCountedKinds || std::ranges::any_of(counts, many) ||
+           ShapeTable::isTooLarge(counts, mostStates) || splits(reduced) > mostSplits;
+}
+
+double ExactCover::splits(const Reduced& reduced) {
     std::int64_t largest = 1;
     for (const Stock& stock : reduced.stocks) {
         largest = std::max(largest, stock.area());
     }
-    const auto many = [](int count) { return count > mostCountedCopies; };
-    return counts.size() > mostCountedKinds || std::ranges::any_of(counts, many) ||
-           ShapeTable::isTooLarge(counts, mostStates) ||
-           ShapeTable::splits(reduced, counts, largest) * (reduced.threeStages ? 6 : 1) >
-               mostSplits;
+    return ShapeTable::splits(reduced, allCounts(reduced), largest) * (reduced.threeStages ? 6 : 1);
 }
 
 ExactCover::ExactCover(const Reduced& reduced, const std::vector<Weights>& weights,

@@ -23,6 +23,8 @@ class ExactCover {
                std::span<const Loadout> loadouts, Work& work);
 
     static bool isTooLarge(const Reduced& reduced);
+    // About how many selections' splits the table looks at, if nothing could be left out.
+    static double splits(const Reduced& reduced);
 
     using Outcome = LoadoutTrial::Outcome;
     // Found: on one of these loadouts. Impossible: on none. NotYet after about so many steps;

@@ -32,6 +32,7 @@ void PaperSearch::begin(Work& work) {
     m_cover = std::make_unique<LoadoutCover>(m_reduced, m_weights, m_counts);
     refreshCandidates();
     m_mayBeExact = !ExactCover::isTooLarge(m_reduced);
+    m_splits = m_mayBeExact ? ExactCover::splits(m_reduced) : 0;
 }
 
 // Weights for the loadouts in question, the cheapest first; what shows one to be too small may show

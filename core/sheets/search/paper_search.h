@@ -49,6 +49,7 @@ class PaperSearch {
     void refreshCandidates();
     void sharpen(Work& work);
     std::vector<Loadout> nearbyLoadouts() const;
+    std::uint64_t exactShare() const;
     void tryExactly(std::uint64_t steps, Work& work);
     std::int64_t mostWaste() const;
     void tryNext(Work& work);
@@ -62,6 +63,7 @@ class PaperSearch {
     std::unique_ptr<SheetPacker> m_packer;
     std::unique_ptr<ExactCover> m_exact;
     std::int64_t m_exactWaste = 0;
+    double m_splits = 0;  // what exact cover's table may cost
     bool m_mayBeExact = false;
     bool m_isSharp = false;  // improved as far as may be
     TreeSearch m_tree;

@@ -43,12 +43,20 @@ void PaperSearch::goOn(std::uint64_t steps, Work& work) {
             tryNext(work);
         }
         if (m_mayBeExact && m_allCandidates && !done() && isComplete()) {
-            tryExactly(std::max<std::uint64_t>(3 * (work.spent() - before), 100'000), work);
+            const std::uint64_t share = exactShare() * (work.spent() - before);
+            tryExactly(std::max<std::uint64_t>(share, 100'000), work);
         }
         if (work.spent() == before) {
             return;
         }
     }
+}
+
+// How much exact cover may do for what the heuristics did. A table that is soon complete settles
+// everything; a large one should not keep a plan waiting that could be found.
+std::uint64_t PaperSearch::exactShare() const {
+    constexpr double largeTable = 1e8;
+    return m_splits > largeTable ? 1 : 3;
 }
 
 void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {

@@ -6,6 +6,14 @@
 
 namespace matwright::sheets {
 
+namespace {
+
+// The loss that is often accepted, in mean pieces, at the beginning and in the end.
+constexpr double warmest = 0.1;
+constexpr double coldest = 0.01;
+
+}  // namespace
+
 PoolSearch::PoolSearch(const Reduced& reduced, SheetPacker& packer, std::uint64_t seed)
     : m_reduced(reduced), m_packer(packer), m_state(scattered(seed)) {
     std::int64_t largest = 1;
@@ -65,17 +73,18 @@ void PoolSearch::start(const std::vector<int>& sheets, const std::vector<Layout>
     }
 }
 
+// From warm to cold once, however long that takes: slow cooling finds more than many quick ones.
 bool PoolSearch::run(std::uint64_t moves, std::uint64_t steps, Work& work) {
     const std::uint64_t start = work.spent();
     fillFromPool(work);
-    constexpr std::uint64_t cycle = 6000;
     for (std::uint64_t move = 0; move < moves && !m_pool.empty() && work.spend(); ++move) {
-        if (work.spent() - start > steps) {
+        const std::uint64_t spent = work.spent() - start;
+        if (spent > steps) {
             break;
         }
-        // From warm to cold, again and again.
-        const double age = static_cast<double>(move % cycle) / cycle;
-        const double heat = m_meanWorth * 0.2 * std::pow(0.05, age);
+        const double age = std::max(static_cast<double>(move) / static_cast<double>(moves),
+                                    static_cast<double>(spent) / static_cast<double>(steps));
+        const double heat = m_meanWorth * warmest * std::pow(coldest / warmest, age);
         if (move % 4 == 3) {
             swapSheets(heat, work);
         } else {

@@ -24,6 +24,7 @@ class PoolSearch {
     // `sheets`: a stock each. Layouts may be empty; pieces they do not hold go to the pool.
     void start(const std::vector<int>& sheets, const std::vector<Layout>& layouts);
     // True once the pool is empty; false after `moves`, about so many steps, or when the work ends.
+    // Cools down over all of them, so a long run is more than two short ones.
     bool run(std::uint64_t moves, std::uint64_t steps, Work& work);
 
     std::vector<FilledSheet> filled();

@@ -34,7 +34,7 @@ bool shareSheet(const Kind& a, const Kind& b, const Stock& stock) {
 }  // namespace
 
 SheetPacker::SheetPacker(const Reduced& reduced, const std::vector<Weights>& weights)
-    : m_reduced(reduced), m_weights(weights), m_tree(reduced) {
+    : m_reduced(reduced), m_weights(weights), m_tree(reduced), m_few(reduced) {
     const std::size_t n = reduced.kinds.size();
     for (const Stock& stock : reduced.stocks) {
         auto& apart = m_apart.emplace_back(n * n, 0);
@@ -48,14 +48,17 @@ SheetPacker::SheetPacker(const Reduced& reduced, const std::vector<Weights>& wei
 }
 
 bool SheetPacker::packs(std::span<const int> kinds, int stock, Work& work) {
-    if (isImpossible(kinds, stock)) {
-        return false;
+    if (kinds.empty()) {
+        return true;
     }
     const std::uint64_t key = keyOf(kinds, stock);
     if (m_yes.contains(key)) {
         return true;
     }
     if (const auto no = m_no.find(key); no != m_no.end() && no->second >= m_queue) {
+        return false;
+    }
+    if (isImpossible(kinds, stock)) {
         return false;
     }
     if (m_yes.size() + m_no.size() > mostRemembered) {
@@ -119,8 +122,13 @@ ShapeTable::Limits SheetPacker::limitsFor(std::span<const int> kinds, const Stoc
 
 bool SheetPacker::packsExactly(std::span<const int> kinds, int stock, Work& work) {
     const Stock& s = m_reduced.stocks[static_cast<std::size_t>(stock)];
-    ShapeTable table(m_reduced, countsOf(kinds), limitsFor(kinds, s));
-    return table.fill(work) && table.hasShape(table.whole());
+    const std::vector<int> counts = countsOf(kinds);
+    // Where many are equal there are fewer selections to count than pieces to tell apart.
+    if (!ShapeTable::isTooLarge(counts, std::uint64_t{1} << (kinds.size() - 1))) {
+        ShapeTable table(m_reduced, counts, limitsFor(kinds, s));
+        return table.fill(work) && table.hasShape(table.whole());
+    }
+    return m_few.fit(kinds, s, work);
 }
 
 bool SheetPacker::findByTree(std::span<const int> kinds, int stock, Work& work, std::uint64_t key) {

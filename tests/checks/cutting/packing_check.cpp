@@ -48,10 +48,13 @@ void run(const PackingInstance& instance, const CutLimits& limits, Totals& total
     for (const std::string& fault : faults) {
         std::printf("  REFUSED %s\n", fault.c_str());
     }
-    if (answer->costBound > instance.bestKnown) {
-        std::printf("  WRONG BOUND: %d sheets are known to be enough\n", instance.bestKnown);
+    // The best known plans may need more than three stages.
+    const bool threeStages = instance.job.rules.stages == CutStages::AtMostThree;
+    const int enough = threeStages ? instance.openSolver3 : instance.bestKnown;
+    if (answer->costBound > enough) {
+        std::printf("  WRONG BOUND: %d sheets are known to be enough\n", enough);
     }
-    totals.sound = totals.sound && faults.empty() && answer->costBound <= instance.bestKnown;
+    totals.sound = totals.sound && faults.empty() && answer->costBound <= enough;
     totals.ours += ours;
     totals.bound += static_cast<int>(answer->costBound);
     totals.bestKnown += instance.bestKnown;

@@ -65,6 +65,39 @@ TEST(CutPlannerLaw, TheSameJobGivesTheSameAnswer) {
     }
 }
 
+// As long as the clock ends nothing, it has no say: a plan that both limits let be proved is one
+// plan, and so is one that both let the steps run out for.
+TEST(CutPlannerLaw, MoreTimeThanIsNeededChangesNothing) {
+    int proved = 0;
+    int endedBySteps = 0;
+    for (std::uint64_t seed = 220; seed < 236; ++seed) {
+        const bool hard = seed % 4 == 0;
+        const CutJob job =
+            randomJob(seed, {hard ? 40 : 8, 2, false, true, Length(),
+                             seed % 2 == 0 ? CutStages::Any : CutStages::AtMostThree});
+        const CutAnswer soon = planned(job, {limits.steps, std::chrono::minutes(10)});
+        const CutAnswer late = planned(job, {limits.steps, std::chrono::hours(5)});
+        EXPECT_FALSE(soon.endedByClock);
+        EXPECT_EQ(soon.plan, late.plan) << "seed " << seed;
+        EXPECT_EQ(soon.costBound, late.costBound) << "seed " << seed;
+        EXPECT_EQ(soon.steps, late.steps) << "seed " << seed;
+        proved += soon.provedCheapest;
+        endedBySteps += !soon.provedCheapest;
+    }
+    EXPECT_GT(proved, 3);
+    EXPECT_GT(endedBySteps, 1);
+}
+
+// Asking again in the same program finds nothing left behind by other jobs.
+TEST(CutPlannerLaw, WhatWasPlannedBeforeDoesNotMatter) {
+    const CutJob job = randomJob(240, {30, 2, false, false, Length(), CutStages::Any});
+    const CutAnswer first = planned(job);
+    for (std::uint64_t seed = 241; seed < 244; ++seed) {
+        planned(randomJob(seed, {10, 2, true, false, Length(), CutStages::AtMostThree}));
+    }
+    EXPECT_EQ(planned(job).plan, first.plan);
+}
+
 // Of two proved answers the one with more freedom cannot be dearer.
 void expectNotDearer(const CutAnswer& freer, const CutAnswer& stricter, std::uint64_t seed) {
     if (freer.provedCheapest && stricter.provedCheapest) {
