@@ -53,10 +53,16 @@ void PaperSearch::goOn(std::uint64_t steps, Work& work) {
 }
 
 // How much exact cover may do for what the heuristics did. A table that is soon complete settles
-// everything; a large one should not keep a plan waiting that could be found.
+// everything; a large one should not keep a plan waiting that could be found. Once the heuristics
+// have tried hard for nothing, there is most likely nothing to find, and a proof to come.
 std::uint64_t PaperSearch::exactShare() const {
     constexpr double largeTable = 1e8;
-    return m_splits > largeTable ? 1 : 3;
+    constexpr double hopelessTable = 1e9;
+    constexpr int hard = 8;
+    if (m_splits > largeTable && (m_round < hard || m_splits > hopelessTable)) {
+        return 1;
+    }
+    return m_round < hard ? 3 : 6;
 }
 
 void PaperSearch::tryExactly(std::uint64_t steps, Work& work) {
