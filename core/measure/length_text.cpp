@@ -315,7 +315,11 @@ std::string exactText(Length length) {
         return fmt::format("{}{} in", sign, inchFigure(size.ticks() / thirtySecond.ticks(), 32));
     }
     if (size.isMultipleOf(Length::hundredthMillimetres(1))) {
-        return fmt::format("{}{} mm", sign, size.toMillimetres());
+        const bool isTenths = size.isMultipleOf(Length::hundredthMillimetres(10));
+        const Length tenthInch = Length::inches(0, 1, 10);
+        return !isTenths && size.isMultipleOf(tenthInch)
+                   ? fmt::format("{}{:.1f} in", sign, size.toInches())
+                   : fmt::format("{}{} mm", sign, size.toMillimetres());
     }
     const std::int64_t sixtyFourths = size.scaledRounded(64, Length::ticksPerInch).ticks();
     if (size == Length::inches(0, sixtyFourths, 64)) {

@@ -47,8 +47,8 @@ std::string sizeText(Size size, Scale scale);
 std::string naturalSizeText(Size size);
 // Text that parseLength(…, Unit::Inch) reads back to the same ticks, for lengths within
 // +-Length::coordinateLimit(): a fraction where the length is a multiple of 1/32 in, mm where it is
-// one of 1/100 mm, a fraction again where it is one of 1/64 in to the nearest tick, else inches
-// with as few decimals as do.
+// one of 1/100 mm (but "3.3 in": tenths of an inch before hundredths of a millimetre), a fraction
+// again where it is one of 1/64 in to the nearest tick, else inches with as few decimals as do.
 std::string exactText(Length length);
 
 }  // namespace matwright

@@ -166,7 +166,9 @@ TEST(LengthShowing, ExactTextIsTheFormAPersonWouldChoose) {
     EXPECT_EQ(exactText(Length::millimetres(89)), "89 mm");
     EXPECT_EQ(exactText(Length::hundredthMillimetres(890)), "8.9 mm");
     EXPECT_EQ(exactText(-Length::hundredthMillimetres(1)), "-0.01 mm");
-    EXPECT_EQ(exactText(Length::inches(0, 1, 10)), "2.54 mm");
+    EXPECT_EQ(exactText(Length::inches(0, 1, 10)), "0.1 in");
+    EXPECT_EQ(exactText(Length::inches(0, 33, 10)), "3.3 in");
+    EXPECT_EQ(exactText(Length::hundredthMillimetres(127)), "1.27 mm");
     EXPECT_EQ(exactText(Length::inches(0, 1, 72)), "0.013889 in");
     EXPECT_EQ(exactText(tick), "0.000001 in");
 }
