@@ -105,15 +105,26 @@ std::string layingText(const PlannedSheet& sheet, CutDirection direction) {
     return fmt::format("Lay the sheet{}{} {}. ", size, isSquare ? " with" : ",", edge);
 }
 
-// How a part is laid that may lie otherwise; from the trimmer's side, as the step's picture has it.
+// How a part is laid that may lie otherwise, as the step's picture has it. What came off by the
+// last cuts, all made the same way, still lies right.
 std::string turningText(const PlannedSheet& sheet, std::size_t step) {
     const CutStep& cut = sheet.steps.steps[step];
-    if (cut.direction == CutDirection::Level) {
-        return ", turned with its top edge to the left";
-    }
-    const bool hasTurned = sheet.steps.steps[step - 1].direction == CutDirection::Level ||
-                           cutBefore(sheet.plan, cut.part) == CutDirection::Level;
-    return hasTurned ? ", upright as it lay on the sheet" : "";
+    const bool liesRight = sheet.steps.steps[step - 1].direction == cut.direction &&
+                           cutBefore(sheet.plan, cut.part) == cut.direction;
+    return liesRight                              ? ""
+           : cut.direction == CutDirection::Level ? ", its top edge to the left"
+                                                  : ", its left edge to the left";
+}
+
+// Where only a leftover comes off, what is cut keeps its name: which side that is; else empty.
+std::string keptSide(const PlannedSheet& sheet, const std::vector<std::string>& letters,
+                     const CutStep& cut) {
+    const auto isKept = [&](int part) {
+        const auto at = static_cast<std::size_t>(part);
+        return cut.part != 0 && part >= 0 && sheet.plan.parts[at].use == CutPart::Use::Cut &&
+               letters[at] == letters[static_cast<std::size_t>(cut.part)];
+    };
+    return isKept(cut.first) ? "before" : isKept(cut.second) ? "behind" : "";
 }
 
 std::string cutText(const PlannedSheet& sheet, const std::vector<std::string>& letters,
@@ -126,6 +137,11 @@ std::string cutText(const PlannedSheet& sheet, const std::vector<std::string>& l
     text += partName(sheet, letters, cut.part);
     if (step > 0) {
         text += turningText(sheet, step);
+    }
+    if (const std::string side = keptSide(sheet, letters, cut); !side.empty()) {
+        const bool hasRest = cut.first >= 0 && cut.second >= 0;
+        return text + fmt::format(": keep what is {} the blade{}.", side,
+                                  hasRest ? ", the rest is a leftover" : "");
     }
     std::vector<std::string> gives;
     for (const int part : {cut.first, cut.second}) {

@@ -79,6 +79,27 @@ Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
     }
 }
 
+// A person who switched them on would look for them.
+void tellIdleMiddles(PaperPlan& plan, const ToldApart& told) {
+    std::vector<std::size_t> idle;
+    for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+        const bool isUsed = std::ranges::any_of(plan.sheets, [i](const PaperSheet& sheet) {
+            return sheet.source == PaperSource(FromMiddle{i});
+        });
+        const bool isCut = std::ranges::find(told.uncut, i) == told.uncut.end();
+        if (plan.pieces[i].middle && isCut && !isUsed && !paperKey(plan.pieces[i].paper).empty()) {
+            idle.push_back(i);
+        }
+    }
+    if (idle.size() == 1) {
+        plan.remarks.push_back(fmt::format("The middle of {} stays in: it would save no sheet.",
+                                           plan.pieces[idle.front()].name));
+    } else if (!idle.empty()) {
+        plan.remarks.push_back(
+            fmt::format("The middles of {} mats stay in: they would save no sheet.", idle.size()));
+    }
+}
+
 void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job, Scale scale) {
     const bool endedEarly = plan.endedByClock || plan.cancelled;
     for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
@@ -91,6 +112,7 @@ void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job,
     }
     plan.toBuy = buyingLines(plan.sheets, scale);
     plan.remarks = planRemarks(job);
+    tellIdleMiddles(plan, told);
 }
 
 }  // namespace

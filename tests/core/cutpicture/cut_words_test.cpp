@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "tests/core/cutpicture/planned_sheets.h"
@@ -117,8 +118,7 @@ TEST(CutWords, EveryStepSaysHowItsOwnPartLies) {
                             "to "))
         << said[0];
     for (const std::size_t step : {1U, 2U}) {
-        EXPECT_NE(said[step].find(", turned with its top edge to the left: "), std::string::npos)
-            << said[step];
+        EXPECT_NE(said[step].find(", its top edge to the left: "), std::string::npos) << said[step];
     }
     for (const std::string& sentence : said) {
         EXPECT_EQ(sentence.find("Turn."), std::string::npos) << sentence;
@@ -140,24 +140,52 @@ TEST(CutWords, ASheetIsLaidDownByItsPatternOrItsSides) {
         << stepSentence(sheet, 0);
 }
 
-// What came off by a cut across lies turned, and so may what is cut after one.
-TEST(CutWords, APartThatMayLieTurnedIsLaidUprightAgain) {
+// What the last cuts gave, all made one way, lies as they left it; all else is told anew.
+TEST(CutWords, APartThatMayLieOtherwiseIsToldHowToLie) {
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         Random random(seed);
         for (const PlannedSheet& sheet : test::plannedSheets(test::randomCutJob(random))) {
             const std::vector<std::string> said = stepSentences(sheet);
-            for (std::size_t i = 1; i < said.size(); ++i) {
+            std::map<int, CutDirection> cameOff;
+            for (std::size_t i = 0; i < said.size(); ++i) {
                 const CutStep& step = sheet.steps.steps[i];
                 const bool isLevel = step.direction == CutDirection::Level;
-                const bool afterLevel = sheet.steps.steps[i - 1].direction == CutDirection::Level;
-                EXPECT_EQ(said[i].find(", turned with its top edge") != std::string::npos, isLevel)
+                const bool lies = i > 0 && cameOff.at(step.part) == step.direction &&
+                                  sheet.steps.steps[i - 1].direction == step.direction;
+                const char* const words =
+                    isLevel ? "its top edge to the left" : "its left edge to the left";
+                EXPECT_EQ(said[i].find(words) != std::string::npos, !lies && (i > 0 || isLevel))
                     << "seed " << seed << ": " << said[i];
-                EXPECT_TRUE(isLevel || !afterLevel ||
-                            said[i].find(", upright as it lay") != std::string::npos)
-                    << "seed " << seed << ": " << said[i];
+                cameOff[step.first] = cameOff[step.second] = step.direction;
             }
         }
     }
+}
+
+TEST(CutWords, WhatOnlyLosesALeftoverKeepsItsName) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        Random random(seed);
+        for (const PlannedSheet& sheet : test::plannedSheets(test::randomCutJob(random))) {
+            for (const std::string& sentence : stepSentences(sheet)) {
+                for (const std::string& letters : partLetters(sheet.plan)) {
+                    std::size_t times = 0;
+                    for (const char* const end : {":", ",", ".", " "}) {
+                        const std::string name = "the part with " + letters + end;
+                        times += !letters.empty() && sentence.find(name) != std::string::npos;
+                    }
+                    EXPECT_LE(times, 1U) << "seed " << seed << ": " << sentence;
+                }
+            }
+        }
+    }
+    const std::vector<std::string> said = stepSentences(
+        test::plannedSheets({{{{Length::inches(3), Length::inches(5)}, 2, false, 0}},
+                             {{{Length::inches(12), Length::inches(12)}, std::nullopt, 1, {}, 0}},
+                             {}})
+            .front());
+    EXPECT_TRUE(std::ranges::any_of(said, [](const std::string& sentence) {
+        return sentence.ends_with(": keep what is before the blade, the rest is a leftover.");
+    })) << said.back();
 }
 
 // 5 in less 2 31/32 in are 2 1/32 in; with the trimmer at 3 in 2 in are left.

@@ -245,6 +245,22 @@ TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
     EXPECT_EQ(store->cutPieces()->front().size, (Size{in(12), in(7)}));
 }
 
+TEST(PaperPlan, AMiddleThatIsNotNeededIsToldToStayIn) {
+    const PaperPage page =
+        pageWith({blockOf({in(2), in(2)}, "kraft"), photoOn({in(4), in(6)}, "kraft", true)});
+    const auto told = [](const PaperPlan& plan) {
+        return std::ranges::count(plan.remarks,
+                                  "The middle of mat under photo slot 4 × 6 in (no. 2) stays "
+                                  "in: it would save no sheet.");
+    };
+    const auto roomy = planOf(page, {sheetOf(1, "kraft", {in(12), in(12)})});
+    EXPECT_EQ(told(roomy), 1) << fmt::format("{}", fmt::join(roomy.remarks, "\n"));
+    const Size justTheMat{Length::inches(4, 1, 2), Length::inches(6, 1, 2)};
+    const auto needed = planOf(page, {sheetOf(1, "kraft", justTheMat)}, nothingToBuy());
+    EXPECT_TRUE(needed.notCut.empty());
+    EXPECT_EQ(told(needed), 0);
+}
+
 TEST(PaperPlan, ItsKeyTellsWhatIsCutAndNotFromWhat) {
     const PaperPage page =
         pageWith({blockOf({in(12), in(7)}, "Kraft"), blockOf({in(3), in(4)}, "dots")});
