@@ -21,7 +21,8 @@ std::expected<std::vector<PaperPage>, int> readPages(const CutCommand& command, 
     std::set<std::filesystem::path> seen;
     for (const std::filesystem::path& path : command.pages) {
         std::error_code unknown;
-        const std::filesystem::path file = std::filesystem::weakly_canonical(path, unknown);
+        const std::filesystem::path file =
+            std::filesystem::weakly_canonical(std::filesystem::absolute(path), unknown);
         if (!seen.insert(unknown ? path : file).second) {
             complain(ports, path, "This page is named twice; it is planned once.");
             continue;

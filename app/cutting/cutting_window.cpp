@@ -30,7 +30,7 @@ namespace {
 constexpr int sideWidth = 392;
 constexpr int pauseMs = 150;
 constexpr int tickMs = 50;
-constexpr int laterMs = 2'000;
+constexpr int tryAgainMs = 2'000;
 const QString cuttingKey = QStringLiteral("cutting");
 
 CuttingChoice choiceIn(const SettingsStore& settings) {
@@ -73,7 +73,7 @@ CuttingWindow::CuttingWindow(Session& session, QString suggestedName, SettingsSt
     m_soon.setInterval(pauseMs);
     m_tick.setInterval(tickMs);
     m_later.setSingleShot(true);
-    m_later.setInterval(laterMs);
+    m_later.setInterval(tryAgainMs);
     listen();
     addKeys();
     readPapers();
@@ -189,10 +189,8 @@ void CuttingWindow::refresh() {
 void CuttingWindow::lookAgain() {
     m_isCurrent = false;
     m_planProblem.clear();
-    if (std::exchange(m_isCut, false)) {
-        say(m_putBack->isHidden()
-                ? QString()
-                : tr("This is a new plan. The papers of the one before can still be put back."));
+    if (std::exchange(m_isCut, false) && m_complaint.isEmpty() && !m_putBack->isHidden()) {
+        say(tr("This is a new plan. The papers of the one before can still be put back."));
     }
     m_soon.start();
     showButtons();

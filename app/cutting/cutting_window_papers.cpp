@@ -2,6 +2,7 @@
 #include <QDateTime>
 #include <QLocale>
 #include <QPushButton>
+#include <algorithm>
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/cutting_window.h"
@@ -26,6 +27,32 @@ QString dayOf(const PapersChange& change) {
 QString takenOffSentence(const PapersChange& before) {
     return CuttingWindow::tr("The papers of this plan were taken off the list already, on %1 (%2).")
         .arg(dayOf(before), QString::fromStdString(before.label));
+}
+
+// Pieces of a plan that were cut before, as the list has them written down: after a cut, say, a
+// paper was named that had been missing.
+int cutBefore(const PaperPlan& plan, std::vector<PapersCut::Piece> cut) {
+    int found = 0;
+    for (const PaperPiece& piece : plan.pieces) {
+        const auto same = std::ranges::find_if(cut, [&](const PapersCut::Piece& other) {
+            return other.count > 0 && other.name == piece.name &&
+                   paperKey(other.paper) == paperKey(piece.paper) &&
+                   (other.size == piece.size || other.size == piece.size.turned());
+        });
+        if (same != cut.end()) {
+            --same->count;
+            ++found;
+        }
+    }
+    return found;
+}
+
+QString partlyCutSentence(const PaperPlan& plan, int before) {
+    return CuttingWindow::tr(
+               "Of the %1 pieces %2 were cut before; this plan would take their papers "
+               "off once more.")
+        .arg(static_cast<qulonglong>(plan.pieces.size()))
+        .arg(before);
 }
 
 // Whether it may be gone in a moment.
@@ -97,9 +124,13 @@ void CuttingWindow::tellWhetherCut() {
         return;
     }
     const auto before = m_store->lastCut(plan()->key);
-    const QString told = before && *before ? takenOffSentence(**before) : QString();
-    if (!told.isEmpty()) {
+    QString told;
+    if (before && *before) {
         m_cut = **before;
+        told = takenOffSentence(*m_cut);
+    } else if (const auto pieces = m_store->cutPieces()) {
+        const int cut = cutBefore(*plan(), *pieces);
+        told = cut > 0 ? partlyCutSentence(*plan(), cut) : QString();
     }
     // A complaint stays until the next act; so does other news where this is none.
     const bool isNews = told != m_toldCut || m_said.isEmpty();

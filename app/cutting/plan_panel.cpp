@@ -87,6 +87,15 @@ class WrappedWords final : public QStyledItemDelegate {
     }
 };
 
+// No more than the lines need; the rest is for the list below.
+void giveRoom(QListWidget& list) {
+    int height = 2 * list.frameWidth() + wordsRim;
+    for (int row = 0; row < list.count(); ++row) {
+        height += list.sizeHintForRow(row) + 2 * list.spacing();
+    }
+    list.setMaximumHeight(height);
+}
+
 QListWidget* wordList(const QString& name) {
     auto* list = new QListWidget;
     list->setWordWrap(true);
@@ -250,6 +259,7 @@ void PlanPanel::showSheet() {
         const PlannedSheet& sheet = plan().sheets[static_cast<std::size_t>(index)].planned;
         m_heading->setText(fromCore(sheet.heading));
         m_pieces->addItems(linesFromCore(pieceLines(sheet)));
+        giveRoom(*m_pieces);
         int number = 0;
         for (const std::string& sentence : stepSentences(sheet)) {
             m_steps->addItem(tr("%1. %2").arg(++number).arg(sentenceFromCore(sentence)));

@@ -189,6 +189,8 @@ TEST_F(CuttingWindowTest, PapersCanBePutBackAfterThePageHasChanged) {
     EXPECT_TRUE(window->news().contains("Undo in Papers on hand")) << window->news().toStdString();
     press(*window, "Give to all");
     waitForPlan();
+    EXPECT_TRUE(window->news().contains("Of the 3 pieces 2 were cut before"))
+        << window->news().toStdString();
     EXPECT_TRUE(button(*window, "Put the papers back")->isVisible());
     press(*window, "Put the papers back");
     EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 5);
