@@ -29,13 +29,21 @@ QString takenOffSentence(const PapersChange& before) {
         .arg(dayOf(before), QString::fromStdString(before.label));
 }
 
+// Of several pages each piece's name ends with its page.
+bool isNameOf(const std::string& name, const std::string& other) {
+    const auto isWithPage = [](const std::string& with, const std::string& without) {
+        return with.starts_with(without + ", ");
+    };
+    return name == other || isWithPage(name, other) || isWithPage(other, name);
+}
+
 // Pieces of a plan that were cut before, as the list has them written down: after a cut, say, a
 // paper was named that had been missing.
 int cutBefore(const PaperPlan& plan, std::vector<PapersCut::Piece> cut) {
     int found = 0;
     for (const PaperPiece& piece : plan.pieces) {
         const auto same = std::ranges::find_if(cut, [&](const PapersCut::Piece& other) {
-            return other.count > 0 && other.name == piece.name &&
+            return other.count > 0 && isNameOf(other.name, piece.name) &&
                    paperKey(other.paper) == paperKey(piece.paper) &&
                    (other.size == piece.size || other.size == piece.size.turned());
         });

@@ -415,6 +415,21 @@ TEST_F(CuttingWindowTest, PlansSeveralPagesAndLeavesTheOthersAsTheyAre) {
     EXPECT_EQ(table().rowCount(), 3);
 }
 
+TEST_F(CuttingWindowTest, PiecesThatWereCutBeforeAreToldAmongThoseOfMorePages) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    DiskFileStore files;
+    Sketch zoo = blankSketch();
+    ASSERT_TRUE(apply(zoo, addPieces(zoo, std::vector{pageToCut().pieces.at(stripId)})));
+    ASSERT_TRUE(savePage(files, folder() / "Zoo.page.svg", {zoo, {}}));
+    open();
+    press(*window, "Cut it: take off the papers");
+    toOpen = QString::fromStdString(folder() / "Zoo.page.svg");
+    press(*window, "Add pages…");
+    waitForPlan();
+    EXPECT_TRUE(window->news().contains("Of the 4 pieces 2 were cut before"))
+        << window->news().toStdString();
+}
+
 TEST_F(CuttingWindowTest, APageIsPlannedOnceHoweverOftenItIsAdded) {
     DiskFileStore files;
     ASSERT_TRUE(savePage(files, folder() / "Zoo.page.svg", {pageToCut(), {}}));
