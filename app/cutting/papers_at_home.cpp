@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/content/content_key.h"
+#include "core/database/store.h"
 #include "core/papers/papers_store.h"
 
 namespace matwright::app {
@@ -18,7 +19,7 @@ std::vector<PaperOnHand> papersAtHome(const std::filesystem::path& file) {
     if (!std::filesystem::exists(file, ignored)) {
         return {};
     }
-    auto store = PapersStore::open(file);
+    auto store = PapersStore::open(file, windowPatience);
     if (!store) {
         return {};
     }

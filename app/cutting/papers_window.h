@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QTimer>
 #include <filesystem>
 #include <optional>
 
@@ -66,16 +67,23 @@ class PapersWindow final : public QDialog {
     // Looks at the store again where it has changed.
     void refresh();
     void relist();
+    // False, with a complaint, where the list cannot be read now; it is tried again soon then.
+    bool read();
     void showState();
     void showUndo();
     void say(const QString& sentence);
     void complain(const Error& error);
     void writeCsv(QString path);
+    // Those that are to be added; nothing where the person gave it up.
+    std::optional<std::vector<PaperOnHand>> toImport(std::vector<PaperOnHand> papers,
+                                                     const QString& file);
 
     SettingsStore& m_settings;
     CuttingAsks m_asks;
+    const std::filesystem::path m_file;
     Result<PapersStore> m_store;
-    std::int64_t m_version = -1;
+    std::int64_t m_version = -1;  // of the list that is shown; -1 where it could not be read
+    QTimer m_later;
     PapersModel* m_model;
     PapersFilter* m_filter;
     QTableView* m_table;
@@ -86,6 +94,7 @@ class PapersWindow final : public QDialog {
     QPushButton* m_remove = nullptr;
     QPushButton* m_undo = nullptr;
     QPushButton* m_redo = nullptr;
+    QPushButton* m_import = nullptr;
     QPushButton* m_export = nullptr;
     QLabel* m_news;
     TintedLabel* m_problem;
