@@ -68,6 +68,19 @@ TEST_F(PapersStoreTest, KeepsWhatWasAddedInEveryField) {
     EXPECT_EQ(listOf(again), std::vector{paper});
 }
 
+TEST_F(PapersStoreTest, AddingNothingIsNoChange) {
+    PapersStore store = open();
+    ASSERT_TRUE(store.add(kraft(1)));
+    ASSERT_TRUE(store.undo());
+    const auto version = store.version();
+    const auto ids = store.add({}, "Import nothing");
+    ASSERT_TRUE(ids);
+    EXPECT_TRUE(ids->empty());
+    EXPECT_EQ(store.version(), version);
+    EXPECT_EQ(store.undoable(), (Result<std::optional<PapersChange>>(std::nullopt)));
+    EXPECT_TRUE(*store.redoable());
+}
+
 TEST_F(PapersStoreTest, ListsByNameThenWholeSheetsThenLargerOnes) {
     PapersStore store = open();
     PaperOnHand white = kraft(1);
