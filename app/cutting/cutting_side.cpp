@@ -90,7 +90,6 @@ QWidget* CuttingSide::makeFill() {
     m_fillPaper->setEditable(true);
     m_fillPaper->setInsertPolicy(QComboBox::NoInsert);
     m_fillPaper->lineEdit()->setPlaceholderText(tr("a paper"));
-    m_fillPaper->lineEdit()->setMaxLength(200);
     m_fillPaper->setAccessibleName(tr("Paper for every piece without one"));
     settle(m_fillPaper);
     row->addWidget(m_fillPaper, 1);

@@ -5,6 +5,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -17,6 +18,7 @@
 
 #include "app/cutting/papers_model.h"
 #include "app/folders/personal_folders.h"
+#include "app/panels/paper_pictures.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
@@ -50,7 +52,8 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
       m_settings(settings),
       m_asks(std::move(asks)),
       m_store(PapersStore::open(file)),
-      m_model(new PapersModel(this)),
+      m_pictures(new PaperPictures(this)),
+      m_model(new PapersModel(*m_pictures, this)),
       m_filter(new PapersFilter(this)),
       m_table(new QTableView),
       m_empty(new QLabel(tr("No papers yet.\n\nAdd the sheets and scraps you have; the cutting "
@@ -162,7 +165,6 @@ QWidget* PapersWindow::makeFoot() {
     for (QPushButton* button : {m_change, m_remove, close, m_add}) {
         button->setMinimumHeight(controlHeight + 4);
     }
-    m_add->setDefault(true);
     connect(m_add, &QPushButton::clicked, this, &PapersWindow::askToAdd);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     column->addLayout(row);
@@ -202,7 +204,7 @@ void PapersWindow::choose(std::span<const PaperId> ids) {
         if (index.isValid()) {
             m_table->selectionModel()->select(
                 index, QItemSelectionModel::Select | QItemSelectionModel::Rows);
-            m_table->setCurrentIndex(index);
+            m_table->selectionModel()->setCurrentIndex(index, QItemSelectionModel::NoUpdate);
             m_table->scrollTo(index);
         }
     }
@@ -237,18 +239,15 @@ void PapersWindow::relist() {
 }
 
 void PapersWindow::showUndo() {
-    const auto show = [](QPushButton* button, const auto& change, const QString& words) {
-        button->setEnabled(change && *change);
-        button->setToolTip(change && *change ? words.arg(QString::fromStdString((*change)->label))
-                                             : QString());
+    const auto show = [](QPushButton* button, const std::optional<PapersChange>& change,
+                         const QString& words) {
+        button->setEnabled(change.has_value());
+        button->setToolTip(change ? words.arg(QString::fromStdString(change->label)) : QString());
     };
-    if (!m_store) {
-        m_undo->setEnabled(false);
-        m_redo->setEnabled(false);
-        return;
-    }
-    show(m_undo, m_store->undoable(), tr("Undo: %1 (Ctrl+Z)"));
-    show(m_redo, m_store->redoable(), tr("Redo: %1 (Ctrl+Shift+Z)"));
+    m_undoable = m_store ? m_store->undoable().value_or(std::nullopt) : std::nullopt;
+    m_redoable = m_store ? m_store->redoable().value_or(std::nullopt) : std::nullopt;
+    show(m_undo, m_undoable, tr("Undo: %1 (Ctrl+Z)"));
+    show(m_redo, m_redoable, tr("Redo: %1 (Ctrl+Shift+Z)"));
 }
 
 void PapersWindow::showState() {
@@ -262,6 +261,18 @@ void PapersWindow::showState() {
     m_empty->setText(isEmpty ? tr("No papers yet.\n\nAdd the sheets and scraps you have; the "
                                   "cutting plan uses them before it asks you to buy any.")
                              : tr("No paper has these words in its name."));
+}
+
+// Enter presses the button that has the focus, never another one: what the table or the search did
+// with it is all it does.
+void PapersWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+        return QDialog::keyPressEvent(event);
+    }
+    event->accept();
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget())) {
+        button->click();
+    }
 }
 
 // Another program may have changed the list meanwhile.

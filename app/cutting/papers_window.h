@@ -16,6 +16,7 @@ class QTableView;
 
 namespace matwright::app {
 
+class PaperPictures;
 class PapersFilter;
 class PapersModel;
 class SettingsStore;
@@ -54,6 +55,7 @@ class PapersWindow final : public QDialog {
 
   protected:
     bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     QWidget* makeHead();
@@ -76,6 +78,10 @@ class PapersWindow final : public QDialog {
     CuttingAsks m_asks;
     Result<PapersStore> m_store;
     std::int64_t m_version = -1;
+    // As they stand on the buttons; no other change is taken back or brought back.
+    std::optional<PapersChange> m_undoable;
+    std::optional<PapersChange> m_redoable;
+    PaperPictures* m_pictures;
     PapersModel* m_model;
     PapersFilter* m_filter;
     QTableView* m_table;

@@ -9,6 +9,7 @@
 #include "app/cutting/papers_model.h"
 #include "app/cutting/papers_window.h"
 #include "app/files/paths.h"
+#include "app/panels/paper_pictures.h"
 #include "app/panels/tint.h"
 #include "app/settings/settings.h"
 #include "core/papers/papers_csv.h"
@@ -16,8 +17,6 @@
 namespace matwright::app {
 
 namespace {
-
-constexpr std::size_t mostCsvBytes = std::size_t{16} << 20;
 
 PaperOnHand newPaper() {
     PaperOnHand paper;
@@ -32,7 +31,8 @@ QString csvWords() {
 }  // namespace
 
 void PapersWindow::askToAdd() {
-    PaperDialog dialog(tr("Add paper"), newPaper(), m_settings.value().scale, m_asks, this);
+    PaperDialog dialog(tr("Add paper"), newPaper(), m_settings.value().scale, m_asks, *m_pictures,
+                       this);
     if (dialog.exec() == QDialog::Accepted) {
         add(dialog.paper());
     }
@@ -54,7 +54,8 @@ void PapersWindow::askToChange() {
     if (papers.size() != 1) {
         return;
     }
-    PaperDialog dialog(tr("Change paper"), papers.front(), m_settings.value().scale, m_asks, this);
+    PaperDialog dialog(tr("Change paper"), papers.front(), m_settings.value().scale, m_asks,
+                       *m_pictures, this);
     if (dialog.exec() == QDialog::Accepted) {
         change(papers.front(), dialog.paper());
     }
@@ -93,7 +94,7 @@ void PapersWindow::importCsv() {
         return;
     }
     const QString file = QFileInfo(path).fileName();
-    const Result<std::string> text = m_asks.out.files->read(toPath(path), mostCsvBytes);
+    const Result<std::string> text = m_asks.out.files->read(toPath(path), maxPapersCsvBytes);
     if (!text) {
         return complain(text.error());
     }
@@ -135,10 +136,10 @@ void PapersWindow::writeCsv(QString path) {
 }
 
 void PapersWindow::undo() {
-    if (!m_store) {
+    if (!m_store || !m_undoable) {
         return;
     }
-    const auto undone = m_store->undo();
+    const auto undone = m_store->undo(m_undoable->number);
     relist();
     if (!undone) {
         return complain(undone.error());
@@ -149,10 +150,10 @@ void PapersWindow::undo() {
 }
 
 void PapersWindow::redo() {
-    if (!m_store) {
+    if (!m_store || !m_redoable) {
         return;
     }
-    const auto redone = m_store->redo();
+    const auto redone = m_store->redo(m_redoable->number);
     relist();
     if (!redone) {
         return complain(redone.error());

@@ -112,7 +112,6 @@ QWidget* PieceTable::makePaperBox(int row) {
     box->setModel(m_papers);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->lineEdit()->setPlaceholderText(tr("needs a paper"));
-    box->lineEdit()->setMaxLength(200);
     settle(box);
     connect(box, &QComboBox::activated, this, [this, row] { takePaper(row); });
     connect(box->lineEdit(), &QLineEdit::editingFinished, this, [this, row] { takePaper(row); });
@@ -143,9 +142,10 @@ QCheckBox* PieceTable::middleSwitch(int row) const {
 
 void PieceTable::takePaper(int row) {
     const PieceLine& line = m_lines[static_cast<std::size_t>(row)];
-    const QString typed = paperBox(row)->currentText().simplified();
-    if (line.isOwn && typed != QString::fromStdString(line.piece.paper)) {
-        emit paperNamed(row, typed);
+    const QString shown = QString::fromStdString(line.piece.paper);
+    const QString text = paperBox(row)->currentText();
+    if (line.isOwn && text != shown && text.simplified() != shown) {
+        emit paperNamed(row, text.simplified());
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPixmap>
 #include <QSpinBox>
 #include <QTableView>
 #include <QTimer>
@@ -59,6 +60,25 @@ class PapersWindowTest : public CuttingFixture {
 
     std::unique_ptr<PapersWindow> window;
 };
+
+// How many dialogs about a paper come up one after the other while `act` runs; each is cancelled.
+template <typename Act>
+int dialogsOf(const PapersWindow& window, Act act) {
+    int count = 0;
+    QTimer looking;
+    QObject::connect(&looking, &QTimer::timeout, &window, [&] {
+        for (auto* dialog : window.findChildren<PaperDialog*>()) {
+            if (dialog->isVisible()) {
+                ++count;
+                dialog->reject();
+            }
+        }
+    });
+    looking.start(5);
+    act();
+    QTest::qWait(30);
+    return count;
+}
 
 TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
     open();
@@ -131,6 +151,165 @@ TEST_F(PapersWindowTest, UndoesAndBringsBackByButtonAndKey) {
     EXPECT_EQ(rows(), 0);
     QTest::keySequence(window.get(), QKeySequence(QKeySequence::Undo));
     EXPECT_EQ(rows(), 1);
+}
+
+TEST_F(PapersWindowTest, EnterOnARowOpensChangeAndNothingAfterIt) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    chooseRow(0);
+    EXPECT_EQ(dialogsOf(*window, [this] { QTest::keyClick(&window->table(), Qt::Key_Return); }), 1);
+    EXPECT_TRUE(window->isVisible());
+}
+
+TEST_F(PapersWindowTest, EnterPressesTheButtonWithTheFocusAndNoOther) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    button(*window, "Undo")->setFocus();
+    EXPECT_EQ(
+        dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Return); }), 0);
+    EXPECT_EQ(rows(), 0);
+    search()->setFocus();
+    EXPECT_EQ(
+        dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Return); }), 0);
+    button(*window, "Add paper…")->setFocus();
+    EXPECT_EQ(dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Enter); }),
+              1);
+    button(*window, "Close")->setFocus();
+    QTest::keyClick(window->focusWidget(), Qt::Key_Return);
+    EXPECT_FALSE(window->isVisible());
+}
+
+TEST_F(PapersWindowTest, KeepsTheChosenRowsWhenTheListIsReadAgain) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12)),
+                                  paper("c", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    open();
+    window->table().selectAll();
+    ASSERT_TRUE(store().add(paper("d", inches(12, 12))));
+    QEvent front(QEvent::WindowActivate);
+    QCoreApplication::sendEvent(window.get(), &front);
+    EXPECT_EQ(rows(), 4);
+    EXPECT_EQ(window->table().selectionModel()->selectedRows().size(), 3);
+    press(*window, "Remove");
+    ASSERT_EQ(rows(), 1);
+    EXPECT_EQ(cell(0, PapersModel::Name), "d");
+}
+
+TEST_F(PapersWindowTest, KeepsTheChosenRowWhenAKeyTakesBackAChange) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    ASSERT_TRUE(store().add(paper("c", inches(12, 12))));
+    open();
+    chooseRow(0);
+    QTest::keyPress(window.get(), Qt::Key_Control, Qt::ControlModifier);
+    QTest::keySequence(window.get(), QKeySequence(QKeySequence::Undo));
+    QTest::keyRelease(window.get(), Qt::Key_Control);
+    ASSERT_EQ(rows(), 2);
+    const QModelIndexList chosen = window->table().selectionModel()->selectedRows();
+    ASSERT_EQ(chosen.size(), 1);
+    EXPECT_EQ(cell(chosen.front().row(), PapersModel::Name), "a");
+}
+
+TEST_F(PapersWindowTest, ChoosesEveryPaperThatWasImported) {
+    test::writeFile(folder() / "new.csv",
+                    "Name,Width,Height\r\nred,12 in,12 in\r\nblue,12 in,12 in\r\n");
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    toOpen = QString::fromStdString(folder() / "new.csv");
+    press(*window, "Import CSV…");
+    EXPECT_EQ(rows(), 3);
+    EXPECT_EQ(window->table().selectionModel()->selectedRows().size(), 2);
+}
+
+TEST_F(PapersWindowTest, TakesBackOnlyTheChangeThatItsButtonNames) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    ASSERT_TRUE(store().add(paper("vellum", inches(12, 12))));
+    window->undo();
+    EXPECT_FALSE(window->problem().isEmpty());
+    EXPECT_EQ(rows(), 2);
+    EXPECT_TRUE(button(*window, "Undo")->toolTip().contains("vellum"));
+    window->undo();
+    EXPECT_EQ(rows(), 1);
+    ASSERT_TRUE(store().undo());
+    window->redo();
+    EXPECT_FALSE(window->problem().isEmpty());
+    EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(PapersWindowTest, NameThatNobodyTouchedStaysWhole) {
+    const std::string name = "  " + std::string(130, 'k') + "  raft ";
+    ASSERT_TRUE(store().add(paper(name.c_str(), inches(12, 12), 5)));
+    open();
+    chooseRow(0);
+    inDialog([](PaperDialog& dialog) {
+        dialog.findChild<QSpinBox*>()->setValue(4);
+        press(dialog, "OK");
+    });
+    press(*window, "Change…");
+    EXPECT_EQ(store().list()->front().count, 4);
+    EXPECT_EQ(store().list()->front().name, name);
+}
+
+TEST_F(PapersWindowTest, NameThatIsTooLongIsRefusedNotCut) {
+    open();
+    inDialog([](PaperDialog& dialog) {
+        field(dialog, "Name")->insert(QString(maxPaperNameBytes + 1, u'k'));
+        press(dialog, "OK");
+        EXPECT_TRUE(dialog.problem().contains("400 of its 401 letters"));
+        EXPECT_TRUE(dialog.isVisible());
+        dialog.reject();
+    });
+    press(*window, "Add paper…");
+    EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(PapersWindowTest, ShowsThePictureOfAPaperOnceItIsRead) {
+    QImage picture(600, 600, QImage::Format_RGB32);
+    picture.fill(QColor(40, 90, 140));
+    ASSERT_TRUE(picture.save(QString::fromStdString(folder() / "dots.png")));
+    PaperOnHand dots = paper("dots", inches(12, 12));
+    dots.colour = {200, 170, 130};
+    dots.picture = folder() / "dots.png";
+    dots.pictureWidth = Length::inches(12);
+    ASSERT_TRUE(store().add(dots));
+    open();
+    const auto middle = [this] {
+        const auto swatch = window->table()
+                                .model()
+                                ->index(0, PapersModel::Name)
+                                .data(Qt::DecorationRole)
+                                .value<QPixmap>()
+                                .toImage();
+        return swatch.pixelColor(swatch.width() / 2, swatch.height() / 2);
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return middle() == QColor(40, 90, 140); }));
+}
+
+TEST_F(PapersWindowTest, TakesAChosenPictureWithItsMeanColour) {
+    QImage picture(600, 300, QImage::Format_RGB32);
+    picture.fill(QColor(40, 90, 140));
+    ASSERT_TRUE(picture.save(QString::fromStdString(folder() / "dots.png")));
+    test::writeFile(folder() / "words.png", "no picture");
+    ASSERT_TRUE(store().add(paper("dots", inches(12, 12))));
+    open();
+    chooseRow(0);
+    inDialog([this](PaperDialog& dialog) {
+        dialog.setPicture(QString::fromStdString(folder() / "words.png"));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
+        EXPECT_TRUE(dialog.problem().contains("words.png"));
+        dialog.setPicture(QString::fromStdString(folder() / "dots.png"));
+        EXPECT_EQ(dialog.problem(), "");
+        press(dialog, "OK");
+        EXPECT_TRUE(dialog.isVisible()) << "accepted before the picture was read";
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
+        press(dialog, "OK");
+    });
+    press(*window, "Change…");
+    const PaperOnHand kept = store().list()->front();
+    EXPECT_EQ(kept.picture, (folder() / "dots.png").string());
+    EXPECT_EQ(kept.colour, (Colour{40, 90, 140}));
+    EXPECT_EQ(kept.pictureWidth, Length::inches(12));
 }
 
 TEST_F(PapersWindowTest, FindsByWordsInAnyOrder) {
