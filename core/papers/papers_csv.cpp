@@ -169,6 +169,12 @@ Result<std::vector<int>> placesIn(const CsvRow& heading) {
     return places;
 }
 
+// No column's name has either.
+char separatorOf(std::string_view text) {
+    const std::string_view heading = text.substr(0, text.find('\n'));
+    return heading.contains(';') && !heading.contains(',') ? ';' : ',';
+}
+
 struct Gathered {
     std::vector<PaperOnHand> papers;
     std::vector<std::string> faults;
@@ -218,7 +224,7 @@ Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text) {
             csvFault(ErrorCode::TooLarge, "A table of papers may be 16 MB long; divide it."));
     }
     const Result<std::vector<NumberedRow>> rows =
-        readCsv(text, maxPapersOnHand + 1, maxFieldsOfLine);
+        readCsv(text, maxPapersOnHand + 1, maxFieldsOfLine, separatorOf(text));
     if (!rows) {
         return std::unexpected(rows.error());
     }
