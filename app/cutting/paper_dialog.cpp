@@ -4,6 +4,7 @@
 #include <QColorDialog>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -11,6 +12,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/files/paths.h"
 #include "app/panels/length_field.h"
@@ -204,6 +206,17 @@ void PaperDialog::showLook() {
     m_ok->setEnabled(!isReading());
     m_noPicture->setEnabled(!m_paper.picture.empty());
     m_section->setRowShown(m_pictureWidth, !m_paper.picture.empty());
+}
+
+// A row or a sentence that comes makes the dialog larger, not everything else smaller.
+bool PaperDialog::event(QEvent* event) {
+    const bool done = QDialog::event(event);
+    if (event->type() == QEvent::LayoutRequest) {
+        const int wanted = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                         : layout()->totalSizeHint().height();
+        resize(width(), std::max(height(), wanted));
+    }
+    return done;
 }
 
 void PaperDialog::complain(const QString& sentence) {

@@ -41,6 +41,9 @@ class PaperDialog final : public QDialog {
   public slots:
     void accept() override;
 
+  protected:
+    bool event(QEvent* event) override;
+
   private:
     void build(Scale scale);
     QWidget* makeLookButtons();

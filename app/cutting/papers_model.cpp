@@ -2,6 +2,7 @@
 #include "app/cutting/papers_model.h"
 
 #include <QGuiApplication>
+#include <QIcon>
 #include <algorithm>
 
 #include "app/panels/paper_pictures.h"
@@ -85,7 +86,10 @@ QVariant PapersModel::data(const QModelIndex& index, int role) const {
         return sortKey(paper, index.column());
     }
     if (role == Qt::DecorationRole && index.column() == Name) {
-        return swatch(paper);
+        const QPixmap shown = swatch(paper);
+        QIcon icon(shown);
+        icon.addPixmap(shown, QIcon::Selected);  // a chosen paper keeps its colour
+        return icon;
     }
     if (role == Qt::AccessibleTextRole && index.column() == Name) {
         return QString::fromStdString(paperText(paper, m_scale));

@@ -74,8 +74,8 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
     m_empty->setAttribute(Qt::WA_TransparentForMouseEvents);
     shown->addWidget(m_empty);
     shown->addWidget(m_table);
-    shown->setCurrentWidget(m_empty);
     column->addLayout(shown, 1);
+    m_empty->raise();
     column->addWidget(makeFoot());
     resize((screen()->availableSize() * 0.86).boundedTo({980, 660}));
     addKeys();
@@ -179,7 +179,8 @@ void PapersWindow::addKeys() {
         addAction(action);
     };
     key(QKeySequence::Undo, &PapersWindow::undo);
-    key(QKeySequence::Redo, &PapersWindow::redo);
+    key(Qt::CTRL | Qt::SHIFT | Qt::Key_Z, &PapersWindow::redo);
+    key(Qt::CTRL | Qt::Key_Y, &PapersWindow::redo);
     key(QKeySequence::Find, [this] { m_search->setFocus(); });
     auto* removal = new QAction(m_table);
     removal->setShortcut(QKeySequence::Delete);

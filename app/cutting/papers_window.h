@@ -65,6 +65,8 @@ class PapersWindow final : public QDialog {
     void addKeys();
     std::vector<PaperOnHand> chosen() const;
     void choose(std::span<const PaperId> ids);
+    // What is new or other than before.
+    void chooseChanged(const std::vector<PaperOnHand>& before);
     // Looks at the store again where it has changed.
     void refresh();
     void relist();

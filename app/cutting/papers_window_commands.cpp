@@ -3,7 +3,9 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
+#include <QTableView>
 #include <algorithm>
+#include <map>
 
 #include "app/cutting/paper_dialog.h"
 #include "app/cutting/papers_model.h"
@@ -17,6 +19,8 @@
 namespace matwright::app {
 
 namespace {
+
+constexpr std::size_t mostChosen = 200;  // of those that came at once
 
 PaperOnHand newPaper() {
     PaperOnHand paper;
@@ -63,7 +67,7 @@ void PapersWindow::askToChange() {
 
 void PapersWindow::change(const PaperOnHand& before, const PaperOnHand& after) {
     if (before == after) {
-        return;
+        return say(tr("Nothing was changed."));
     }
     const Result<void> changed = m_store->change(before, after);
     relist();
@@ -78,8 +82,14 @@ void PapersWindow::removeChosen() {
     if (papers.empty() || !m_store) {
         return;
     }
+    const int row = m_table->selectionModel()->selectedRows().front().row();
     const Result<void> removed = m_store->remove(papers);
     relist();
+    if (removed && m_filter->rowCount() > 0) {
+        const int next = std::min(row, m_filter->rowCount() - 1);
+        const QModelIndex index = m_filter->mapToSource(m_filter->index(next, 0));
+        choose(std::span(&m_model->papers()[static_cast<std::size_t>(index.row())].id, 1));
+    }
     if (!removed) {
         return complain(removed.error());
     }
@@ -108,7 +118,7 @@ void PapersWindow::importCsv() {
     }
     m_search->clear();
     relist();
-    choose(std::span(*ids).first(std::min<std::size_t>(ids->size(), 200)));
+    choose(std::span(*ids).first(std::min(ids->size(), mostChosen)));
     say(tr("Imported %1 papers from %2.").arg(static_cast<qulonglong>(ids->size())).arg(file));
 }
 
@@ -139,8 +149,10 @@ void PapersWindow::undo() {
     if (!m_store || !m_undoable) {
         return;
     }
+    const auto before = m_model->papers();
     const auto undone = m_store->undo(m_undoable->number);
     relist();
+    chooseChanged(before);
     if (!undone) {
         return complain(undone.error());
     }
@@ -153,13 +165,32 @@ void PapersWindow::redo() {
     if (!m_store || !m_redoable) {
         return;
     }
+    const auto before = m_model->papers();
     const auto redone = m_store->redo(m_redoable->number);
     relist();
+    chooseChanged(before);
     if (!redone) {
         return complain(redone.error());
     }
     if (*redone) {
         say(tr("Done again: %1.").arg(QString::fromStdString((*redone)->label)));
+    }
+}
+
+void PapersWindow::chooseChanged(const std::vector<PaperOnHand>& before) {
+    std::map<PaperId, const PaperOnHand*> known;
+    for (const PaperOnHand& paper : before) {
+        known.emplace(paper.id, &paper);
+    }
+    std::vector<PaperId> changed;
+    for (const PaperOnHand& paper : m_model->papers()) {
+        const auto earlier = known.find(paper.id);
+        if (earlier == known.end() || *earlier->second != paper) {
+            changed.push_back(paper.id);
+        }
+    }
+    if (!changed.empty()) {
+        choose(std::span(changed).first(std::min(changed.size(), mostChosen)));
     }
 }
 

@@ -2,8 +2,8 @@
 #include "app/cutting/papers_window.h"
 
 #include <QComboBox>
+#include <QIcon>
 #include <QLineEdit>
-#include <QPixmap>
 #include <QSpinBox>
 #include <QTableView>
 #include <QTimer>
@@ -88,6 +88,16 @@ TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
     EXPECT_FALSE(button(*window, "Remove")->isEnabled());
     EXPECT_FALSE(button(*window, "Undo")->isEnabled());
     EXPECT_FALSE(button(*window, "Export CSV…")->isEnabled());
+    const QImage shown = window->grab().toImage();
+    const QRect list(window->table().mapTo(window.get(), QPoint()), window->table().size());
+    const QRgb paper = shown.pixel(list.center() + QPoint(0, list.height() / 3));
+    bool hasWords = false;
+    for (int x = list.left() + 30; x < list.right() - 30 && !hasWords; ++x) {
+        for (int y = list.center().y() - 40; y < list.center().y() + 40; ++y) {
+            hasWords = hasWords || shown.pixel(x, y) != paper;
+        }
+    }
+    EXPECT_TRUE(hasWords) << "the list is bare";
 }
 
 TEST_F(PapersWindowTest, KeepsAPaperThatWasTypedWithFractions) {
@@ -195,6 +205,38 @@ TEST_F(PapersWindowTest, KeepsTheChosenRowsWhenTheListIsReadAgain) {
     EXPECT_EQ(cell(0, PapersModel::Name), "d");
 }
 
+TEST_F(PapersWindowTest, ChoosesTheNextRowAfterRemovalAndWhatComesBack) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12)),
+                                  paper("c", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    open();
+    const auto chosen = [this] {
+        QStringList names;
+        for (const QModelIndex& row : window->table().selectionModel()->selectedRows()) {
+            names << row.data().toString();
+        }
+        return names;
+    };
+    chooseRow(1);
+    press(*window, "Remove");
+    EXPECT_EQ(chosen(), QStringList{"c"});
+    press(*window, "Remove");
+    EXPECT_EQ(chosen(), QStringList{"a"});
+    press(*window, "Undo");
+    EXPECT_EQ(chosen(), QStringList{"c"});
+    QTest::keySequence(window.get(), QKeySequence(Qt::CTRL | Qt::Key_Y));
+    EXPECT_EQ(rows(), 1);
+}
+
+TEST_F(PapersWindowTest, SaysSoWhereNothingWasChanged) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    chooseRow(0);
+    inDialog([](PaperDialog& dialog) { press(dialog, "OK"); });
+    press(*window, "Change…");
+    EXPECT_EQ(window->news(), "Nothing was changed.");
+}
+
 TEST_F(PapersWindowTest, KeepsTheChosenRowWhenAKeyTakesBackAChange) {
     const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12))};
     ASSERT_TRUE(store().add(papers, "Add"));
@@ -274,16 +316,18 @@ TEST_F(PapersWindowTest, ShowsThePictureOfAPaperOnceItIsRead) {
     dots.pictureWidth = Length::inches(12);
     ASSERT_TRUE(store().add(dots));
     open();
-    const auto middle = [this] {
-        const auto swatch = window->table()
-                                .model()
-                                ->index(0, PapersModel::Name)
-                                .data(Qt::DecorationRole)
-                                .value<QPixmap>()
-                                .toImage();
+    const auto middle = [this](QIcon::Mode mode) {
+        const QImage swatch = window->table()
+                                  .model()
+                                  ->index(0, PapersModel::Name)
+                                  .data(Qt::DecorationRole)
+                                  .value<QIcon>()
+                                  .pixmap(PapersModel::swatchSize, mode)
+                                  .toImage();
         return swatch.pixelColor(swatch.width() / 2, swatch.height() / 2);
     };
-    EXPECT_TRUE(QTest::qWaitFor([&] { return middle() == QColor(40, 90, 140); }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return middle(QIcon::Normal) == QColor(40, 90, 140); }));
+    EXPECT_EQ(middle(QIcon::Selected), QColor(40, 90, 140));
 }
 
 TEST_F(PapersWindowTest, TakesAChosenPictureWithItsMeanColour) {
