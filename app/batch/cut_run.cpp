@@ -2,12 +2,14 @@
 #include <fmt/format.h>
 
 #include <ostream>
+#include <set>
 #include <system_error>
 
 #include "app/batch/commands.h"
 #include "app/batch/cut_outputs.h"
 #include "app/batch/files.h"
 #include "core/pagefile/page_file.h"
+#include "core/paperplan/plan_key.h"
 
 namespace matwright::app {
 
@@ -16,7 +18,14 @@ namespace {
 // A sketch file is read as a page without photos.
 std::expected<std::vector<PaperPage>, int> readPages(const CutCommand& command, BatchPorts& ports) {
     std::vector<PaperPage> pages;
+    std::set<std::filesystem::path> seen;
     for (const std::filesystem::path& path : command.pages) {
+        std::error_code unknown;
+        const std::filesystem::path file = std::filesystem::weakly_canonical(path, unknown);
+        if (!seen.insert(unknown ? path : file).second) {
+            complain(ports, path, "This page is named twice; it is planned once.");
+            continue;
+        }
         Result<LoadedPage> loaded = loadPage(ports.files, path);
         if (!loaded) {
             return std::unexpected(fail(ports, InputRefused, loaded.error()));
@@ -57,13 +66,37 @@ std::string titleOf(const std::vector<PaperPage>& pages) {
                              : fmt::format("{} and {} more", pages.front().name, pages.size() - 1);
 }
 
-int takeOff(const CutCommand& command, const PapersCut& cut, BatchPorts& ports) {
+int tellTakenOff(const std::optional<PapersChange>& before, BatchPorts& ports) {
+    const std::string when =
+        before ? fmt::format(" on {} UTC ({})", before->when, before->label) : std::string();
+    complain(ports, {},
+             fmt::format("These papers were taken off the list already{}. Nothing was changed; "
+                         "--again takes them off once more.",
+                         when));
+    return Findings;
+}
+
+int takeOff(const CutCommand& command, const PaperPlan& plan, std::span<const PaperOnHand> onHand,
+            const std::string& title, BatchPorts& ports) {
     auto store = openPapers(command.papers, ports);
     if (!store) {
         return store.error();
     }
-    if (const auto done = store->cut(cut); !done) {
+    const Result<std::optional<PapersChange>> before = store->lastCut(plan.key);
+    if (!before) {
+        return fail(ports, CouldNotWrite, before.error());
+    }
+    const PapersCut cut = papersCut(plan, onHand, "Cut papers for " + title,
+                                    cutName(plan.key, command.again ? *before : std::nullopt));
+    if (*before && !command.again) {
+        return tellTakenOff(*before, ports);
+    }
+    const auto done = store->cut(cut);
+    if (!done) {
         return fail(ports, CouldNotWrite, done.error());
+    }
+    if (!*done) {
+        return tellTakenOff(store->lastCut(plan.key).value_or(std::nullopt), ports);
     }
     int sheets = 0;
     for (const PapersCut::Taken& taken : cut.taken) {
@@ -121,8 +154,8 @@ int runCut(const CutCommand& command, BatchPorts& ports) {
         return code;
     }
     if (command.takeOff && !plan->sheets.empty()) {
-        const PapersCut cut = papersCut(*plan, *onHand, "Cut papers for " + title);
-        if (const int code = takeOff(command, cut, ports); code != Done) {
+        const int code = takeOff(command, *plan, *onHand, title, ports);
+        if (code != Done) {
             return code;
         }
     }

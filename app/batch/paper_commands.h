@@ -31,6 +31,7 @@ int runPapersAdd(const PapersAddCommand& command, BatchPorts& ports);
 struct PapersFileCommand {
     PapersCommand papers;
     std::filesystem::path file;  // ends in .csv
+    bool all = false;            // import: also what is on the list already
 };
 int runPapersImport(const PapersFileCommand& command, BatchPorts& ports);
 // Never over a file that is there.
@@ -46,8 +47,9 @@ struct CutCommand {
     const NamedSize* sheet = findSheetSize("letter");  // the PDF's pages
     std::optional<std::filesystem::path> svgFolder;    // made where needed
     bool takeOff = false;  // take what is cut off the list and put leftovers back
+    bool again = false;    // also where that was done before
 };
-// Findings where something is not cut or needs a paper.
+// Findings where something is not cut or needs a paper, or where it is off the list already.
 int runCut(const CutCommand& command, BatchPorts& ports);
 
 // What the person has: the list of the command or the person's own.

@@ -21,7 +21,8 @@ Example of a table, as spreadsheets write it (comma-separated values, UTF-8):
   kraft cardstock,12 in,12 in,6,whole,none,two,216 gsm,#c8aa82,,
   "dots, blue",5 1/2 in,7 in,1,scrap,up,one,,#5a783c,,
 The first line names the columns, in any order; Name, Width and Height are needed. Lengths without a
-unit are inches. All papers are added to the list, or none where a line is faulty.
+unit are inches. Where a line is faulty nothing is added. Papers that are on the list already, the
+same in everything but how many there are, are not added again unless --all is given.
 Exit code 0: added. 3: the table or the list cannot be read. 4: the list cannot be written.)";
 
 inline constexpr const char* papersExportExamples = R"(
@@ -37,8 +38,9 @@ Examples:
   Only from what is on hand, and take it off the list:
     matwright-batch cut holiday.page.svg --buy-nothing --take-off
 Mats, strips and blocks are cut from the papers they name; scraps and the middles of gutted mats are
-used where they save a sheet. What is missing is told as sheets to buy.
-Exit code 0: everything is cut. 1: something is not cut or needs a paper. 3: a page or the list
-cannot be read. 4: a result or the list cannot be written.)";
+used where they save a sheet. What is missing is told as sheets to buy. The papers of the same
+pieces are taken off once, by whichever window or command; --again takes them off for a second copy.
+Exit code 0: everything is cut. 1: something is not cut or needs a paper, or the papers are off the
+list already. 3: a page or the list cannot be read. 4: a result or the list cannot be written.)";
 
 }  // namespace matwright::app

@@ -113,6 +113,7 @@ void addPapers(CLI::App& app, PaperCommandLines& lines, BatchPorts& ports, const
                   [&] { return runPapersImport(lines.import, ports); });
     command->add_option("FILE", lines.import.file, "The table, a .csv file")->required();
     addStore(command, lines.import.papers);
+    command->add_flag("--all", lines.import.all, "Also what is on the list already");
     command = add(*papers, "export", "Write the list as a table (.csv)", papersExportExamples,
                   [&] { return runPapersExport(lines.out, ports); });
     command->add_option("FILE", lines.out.file, "The table; its name ends in .csv")->required();
@@ -181,8 +182,10 @@ void addCut(CLI::App& app, CutCommand& cut, BatchPorts& ports, const AddCommand&
         ->default_str("letter");
     command->add_option("--svg", cut.svgFolder, "A picture of every sheet, in this folder")
         ->type_name("FOLDER");
-    command->add_flag("--take-off", cut.takeOff,
-                      "Take what is cut off the list and put usable leftovers back");
+    CLI::Option* takeOff = command->add_flag(
+        "--take-off", cut.takeOff, "Take what is cut off the list and put usable leftovers back");
+    command->add_flag("--again", cut.again, "Also where these papers were taken off before")
+        ->needs(takeOff);
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "app/batch/paper_commands.h"
 #include "app/batch/table.h"
 #include "core/drawing/colour_text.h"
+#include "core/papers/known_papers.h"
 #include "core/papers/papers_csv.h"
 
 namespace matwright::app {
@@ -16,6 +17,18 @@ namespace {
 
 std::string counted(std::size_t papers) {
     return papers == 1 ? "1 paper" : fmt::format("{} papers", papers);
+}
+
+std::string alreadyThere(const KnownPapers& sorted) {
+    std::string text =
+        fmt::format("{} on the list already and not added; --all adds {} all the same.",
+                    sorted.known == 1 ? "1 paper is" : fmt::format("{} papers are", sorted.known),
+                    sorted.known == 1 ? "it" : "them");
+    if (sorted.otherCount > 0) {
+        text += fmt::format(" Of {} the list has another number of sheets, which stays as it is.",
+                            sorted.otherCount);
+    }
+    return text + '\n';
 }
 
 // In the unit each sheet is exact in.
@@ -133,11 +146,21 @@ int runPapersImport(const PapersFileCommand& command, BatchPorts& ports) {
     if (!store) {
         return store.error();
     }
-    const std::string label = "Import " + counted(papers->size());
-    if (const auto ids = store->add(*papers, label); !ids) {
-        return fail(ports, CouldNotWrite, ids.error());
+    const Result<std::vector<PaperOnHand>> list = store->list();
+    if (!list) {
+        return fail(ports, InputRefused, list.error());
     }
-    ports.out << "Added " << counted(papers->size()) << ".\n";
+    KnownPapers sorted = command.all ? KnownPapers{*papers} : knownPapers(*papers, *list);
+    if (sorted.known > 0) {
+        ports.out << alreadyThere(sorted);
+    }
+    if (!sorted.fresh.empty()) {
+        const auto ids = store->add(sorted.fresh, "Import " + counted(sorted.fresh.size()));
+        if (!ids) {
+            return fail(ports, CouldNotWrite, ids.error());
+        }
+    }
+    ports.out << "Added " << counted(sorted.fresh.size()) << ".\n";
     return Done;
 }
 

@@ -3,7 +3,9 @@
 
 #include <QFutureWatcher>
 #include <QObject>
+#include <QPromise>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <stop_token>
 
@@ -32,6 +34,8 @@ class CuttingRun final : public QObject {
     void start(CuttingInput input);
     // Ends the search with the best plan so far.
     void cancel();
+    // How far the search is that goes on, or went on last; all 0 before it has a plan.
+    PaperProgress progress() const;
     bool isRunning() const { return m_watcher.isRunning() || m_next; }
 
   signals:
@@ -41,11 +45,20 @@ class CuttingRun final : public QObject {
     void ended();
 
   private:
+    // What the search tells from its own thread.
+    struct Told {
+        std::mutex mutex;
+        PaperProgress progress;
+    };
     void begin(const CuttingInput& input);
+    static void look(QPromise<FoundPlan>& promise, const CuttingInput& input,
+                     const std::stop_token& stop, const std::shared_ptr<Told>& told);
 
     QFutureWatcher<FoundPlan> m_watcher;
     std::stop_source m_stop;
+    std::shared_ptr<Told> m_told = std::make_shared<Told>();
     std::optional<CuttingInput> m_next;
+    bool m_stopNext = false;  // it was cancelled before it began
 };
 
 }  // namespace matwright::app

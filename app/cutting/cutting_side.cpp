@@ -14,6 +14,7 @@
 
 #include "app/panels/length_field.h"
 #include "app/panels/section.h"
+#include "core/papers/paper_on_hand.h"
 
 namespace matwright::app {
 
@@ -36,6 +37,7 @@ CuttingSide::CuttingSide(const CuttingChoice& choice, Scale scale, QUndoStack& u
       m_choice(choice),
       m_undoStack(undoStack),
       m_undoFloor(undoStack.index()),
+      m_redoTop(undoStack.index()),
       m_pages(new QLabel),
       m_table(new PieceTable),
       m_empty(new QLabel(tr("Nothing on this page is cut from paper yet.\n\nAdd a mat under a "
@@ -116,7 +118,7 @@ QWidget* CuttingSide::makeOptions(Scale scale) {
     seconds->setValue(m_choice.seconds);
     seconds->setKeyboardTracking(false);
     seconds->setToolTip(tr("A longer search may save a sheet where many pieces are cut."));
-    section->addRow(tr("&Look for up to"), seconds);
+    section->addRow(tr("Look &for up to"), seconds);
     connect(seconds, &QSpinBox::valueChanged, this, [this](int value) {
         m_choice.seconds = value;
         emit choiceChanged();
@@ -146,7 +148,7 @@ void CuttingSide::addLengths(Section& section, Scale scale) {
             emit choiceChanged();
         });
     };
-    add(tr("Smallest s&crap"), tr("What is narrower is waste and does not go back on the list."),
+    add(tr("S&mallest scrap"), tr("What is narrower is waste and does not go back on the list."),
         &CuttingChoice::usefulSide, leastUsefulSide, mostUsefulSide);
     add(tr("Glue &edge"),
         tr("What stays of a mat under the edges of the photo when its middle is used."),
@@ -160,8 +162,9 @@ void CuttingSide::setPages(const QStringList& names) {
 }
 
 void CuttingSide::setLines(std::vector<PieceLine> lines, const QStringList& papers) {
-    const bool lacks = std::ranges::any_of(
-        lines, [](const PieceLine& line) { return line.isOwn && line.piece.paper.empty(); });
+    const bool lacks = std::ranges::any_of(lines, [](const PieceLine& line) {
+        return line.isOwn && paperKey(line.piece.paper).empty();
+    });
     m_table->setVisible(!lines.empty());
     m_empty->setVisible(lines.empty());
     m_fill->setVisible(lacks);
@@ -177,8 +180,10 @@ void CuttingSide::setLines(std::vector<PieceLine> lines, const QStringList& pape
 }
 
 void CuttingSide::showUndo() {
-    m_undo->setEnabled(m_undoStack.canUndo() && m_undoStack.index() > m_undoFloor);
-    m_redo->setEnabled(m_undoStack.canRedo());
+    const int now = m_undoStack.index();
+    m_redoTop = m_undoStack.canRedo() ? std::max(m_redoTop, now) : now;
+    m_undo->setEnabled(m_undoStack.canUndo() && now > m_undoFloor);
+    m_redo->setEnabled(m_undoStack.canRedo() && now < m_redoTop);
     m_undo->setToolTip(m_undo->isEnabled() ? tr("Undo: %1 (Ctrl+Z)").arg(m_undoStack.undoText())
                                            : QString());
     m_redo->setToolTip(m_redo->isEnabled()

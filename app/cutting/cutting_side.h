@@ -52,6 +52,7 @@ class CuttingSide final : public QWidget {
     CuttingChoice m_choice;
     QUndoStack& m_undoStack;
     const int m_undoFloor;
+    int m_redoTop;  // steps above were undone before, elsewhere
     QLabel* m_pages;
     QPushButton* m_onlyThis;
     QPushButton* m_undo;

@@ -6,7 +6,7 @@
 #include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
+#include <QKeyEvent>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScreen>
@@ -15,11 +15,12 @@
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/page_papers.h"
+#include "app/cutting/plan_output.h"
 #include "app/cutting/plan_panel.h"
 #include "app/files/paths.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/settings/settings.h"
 
 namespace matwright::app {
@@ -29,6 +30,7 @@ namespace {
 constexpr int sideWidth = 392;
 constexpr int pauseMs = 150;
 constexpr int tickMs = 50;
+constexpr int laterMs = 2'000;
 const QString cuttingKey = QStringLiteral("cutting");
 
 CuttingChoice choiceIn(const SettingsStore& settings) {
@@ -45,15 +47,14 @@ CuttingWindow::CuttingWindow(Session& session, QString suggestedName, SettingsSt
       m_settings(settings),
       m_file(std::move(file)),
       m_asks(std::move(asks)),
-      m_store(PapersStore::open(m_file)),
+      m_store(PapersStore::open(m_file, windowPatience)),
       m_run(new CuttingRun(this)),
       m_side(new CuttingSide(choiceIn(settings), settings.value().scale, session.undoStack())),
       m_panel(new PlanPanel),
-      m_problem(new TintedLabel(Tint::Wrong)),
-      m_news(new QLabel),
+      m_notice(new WindowFoot),
       m_progress(new QProgressBar),
       m_stop(new QPushButton(tr("Stop l&ooking"))),
-      m_putBack(new QPushButton(tr("Put the papers &back"))),
+      m_putBack(new QPushButton(tr("Put the papers bac&k"))),
       m_paper(new QComboBox),
       m_cutIt(new PrimaryButton(tr("&Cut it: take off the papers"))) {
     setWindowTitle(tr("Cutting plan"));
@@ -71,11 +72,10 @@ CuttingWindow::CuttingWindow(Session& session, QString suggestedName, SettingsSt
     m_soon.setSingleShot(true);
     m_soon.setInterval(pauseMs);
     m_tick.setInterval(tickMs);
+    m_later.setSingleShot(true);
+    m_later.setInterval(laterMs);
     listen();
     addKeys();
-    if (!m_store) {
-        complain(shownText(m_store.error()));
-    }
     readPapers();
     refresh();
 }
@@ -83,72 +83,44 @@ CuttingWindow::CuttingWindow(Session& session, QString suggestedName, SettingsSt
 CuttingWindow::~CuttingWindow() = default;
 
 QWidget* CuttingWindow::makeNotice() {
-    auto* notice = new QWidget;
-    auto* column = new QVBoxLayout(notice);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    m_news->setTextFormat(Qt::PlainText);
-    m_news->setWordWrap(true);
-    row->addWidget(m_news, 1);
-    m_progress->setFormat(tr("Looking for a better plan…"));
-    m_progress->setFixedWidth(260);
+    m_progress->setFixedWidth(340);
     m_progress->setAccessibleName(tr("Looking for a better plan"));
+    m_putBack->hide();
+    m_notice->add({m_putBack});
+    m_notice->addBeside(m_progress);
+    m_notice->add({m_stop});
     for (QWidget* widget : {static_cast<QWidget*>(m_progress), static_cast<QWidget*>(m_stop)}) {
         QSizePolicy policy = widget->sizePolicy();
         policy.setRetainSizeWhenHidden(true);
         widget->setSizePolicy(policy);
-        widget->setMinimumHeight(controlHeight);
         widget->hide();
     }
-    for (QPushButton* button : {m_putBack, m_stop}) {
-        button->setAutoDefault(false);
-        settle(button);
-    }
-    m_putBack->hide();
-    row->addWidget(m_putBack);
-    row->addWidget(m_progress);
-    row->addWidget(m_stop);
-    column->addLayout(row);
-    return notice;
-}
-
-QPushButton* CuttingWindow::addButton(QHBoxLayout* row, const QString& text,
-                                      void (CuttingWindow::*pressed)()) {
-    auto* button = new QPushButton(text);
-    button->setAutoDefault(false);
-    button->setMinimumHeight(controlHeight + 4);
-    connect(button, &QPushButton::clicked, this, pressed);
-    row->addWidget(button);
-    return button;
+    return m_notice;
 }
 
 QWidget* CuttingWindow::makeFoot() {
     auto* foot = new QWidget;
     auto* row = new QHBoxLayout(foot);
     row->setContentsMargins({});
-    addButton(row, tr("Papers on &hand…"), &CuttingWindow::showPapers);
+    const auto add = [&](const QString& text, void (CuttingWindow::*pressed)()) {
+        QPushButton* button = addButton(row, text, this, pressed);
+        button->setMinimumHeight(footControlHeight);
+        return button;
+    };
+    add(tr("Papers on &hand…"), &CuttingWindow::showPapers);
     row->addStretch(1);
     m_paper->addItems({tr("Letter"), tr("A4")});
     m_paper->setCurrentIndex(m_side->choice().onA4 ? 1 : 0);
     m_paper->setAccessibleName(tr("Paper the plan is printed on"));
     m_paper->setToolTip(m_paper->accessibleName());
     settle(m_paper);
-    m_paper->setMinimumHeight(controlHeight + 4);
+    m_paper->setMinimumHeight(footControlHeight);
     row->addWidget(m_paper);
-    m_print = addButton(row, tr("&Print…"), &CuttingWindow::print);
-    m_savePdf = addButton(row, tr("&Save PDF…"), &CuttingWindow::savePdf);
-    m_saveSvg = addButton(row, tr("Save this sheet as S&VG…"), &CuttingWindow::saveSvg);
-    auto* close = new QPushButton(tr("Close"));
-    for (QPushButton* button : {close, m_cutIt}) {
-        button->setAutoDefault(false);
-        button->setMinimumHeight(controlHeight + 4);
-        row->addWidget(button);
-    }
-    m_cutIt->setToolTip(
-        tr("The sheets of this plan come off the papers on hand, and what is left goes back"));
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    m_print = add(tr("&Print…"), &CuttingWindow::print);
+    m_savePdf = add(tr("&Save PDF…"), &CuttingWindow::savePdf);
+    m_saveSvg = add(tr("Save th&is sheet as SVG…"), &CuttingWindow::saveSvg);
+    add(tr("C&lose"), &CuttingWindow::reject);
+    addButton(row, m_cutIt)->setMinimumHeight(footControlHeight);
     connect(m_cutIt, &QPushButton::clicked, this, &CuttingWindow::cutIt);
     return foot;
 }
@@ -156,6 +128,7 @@ QWidget* CuttingWindow::makeFoot() {
 void CuttingWindow::listen() {
     connect(&m_soon, &QTimer::timeout, this, &CuttingWindow::startLooking);
     connect(&m_tick, &QTimer::timeout, this, &CuttingWindow::showElapsed);
+    connect(&m_later, &QTimer::timeout, this, &CuttingWindow::lookAtPapers);
     connect(m_run, &CuttingRun::found, this, &CuttingWindow::showFound);
     connect(m_run, &CuttingRun::ended, this, &CuttingWindow::showEnd);
     connect(m_stop, &QPushButton::clicked, m_run, &CuttingRun::cancel);
@@ -197,18 +170,6 @@ void CuttingWindow::addKeys() {
     key(QKeySequence::Redo, [this] { m_side->redo(); });
 }
 
-void CuttingWindow::readPapers() {
-    if (!m_store) {
-        return;
-    }
-    m_version = m_store->version().value_or(-1);
-    Result<std::vector<PaperOnHand>> papers = m_store->list();
-    if (!papers) {
-        return complain(shownText(papers.error()));
-    }
-    m_onHand = std::move(*papers);
-}
-
 void CuttingWindow::refresh() {
     m_pages.clear();
     m_pages.push_back(
@@ -227,8 +188,12 @@ void CuttingWindow::refresh() {
 
 void CuttingWindow::lookAgain() {
     m_isCurrent = false;
-    m_cut.reset();
-    m_putBack->hide();
+    m_planProblem.clear();
+    if (std::exchange(m_isCut, false)) {
+        say(m_putBack->isHidden()
+                ? QString()
+                : tr("This is a new plan. The papers of the one before can still be put back."));
+    }
     m_soon.start();
     showButtons();
 }
@@ -241,18 +206,20 @@ void CuttingWindow::startLooking() {
 }
 
 void CuttingWindow::showFound(const FoundPlan& found) {
-    if (m_soon.isActive() || m_cut) {
+    if (m_soon.isActive() || m_isCut) {
         return;  // of what was there before, or better than what is cut already
     }
     m_plan = found;
     m_isCurrent = true;
     if (!*found) {
         m_panel->setPlan({}, {});
-        complain(shownText(found->error()));
+        m_planProblem = shownText(found->error());
     } else {
-        m_problem->hide();
+        m_planProblem.clear();
         m_panel->setPlan(found, instead());
+        tellWhetherCut();
     }
+    showSaid();
     showButtons();
 }
 
@@ -260,17 +227,32 @@ void CuttingWindow::showEnd() {
     m_tick.stop();
     m_progress->hide();
     m_stop->hide();
-    if (plan() && plan()->cancelled && m_isCurrent && !m_cut) {
+    if (plan() && plan()->cancelled && m_isCurrent && !m_isCut && m_complaint.isEmpty()) {
         say(tr("Stopped; this is the best plan so far."));
     }
     showButtons();
 }
 
-// Only a search that lasts is shown.
+// Only a search that lasts is shown. The bar is the clock; its words are what the search knows.
 void CuttingWindow::showElapsed() {
     const int whole = m_side->choice().seconds * 1000;
+    const int elapsed = static_cast<int>(std::min<qint64>(m_since.elapsed(), whole));
+    PaperProgress now = m_run->progress();
+    if (plan() && m_isCurrent) {
+        now.sheets = std::min(now.sheets, plan()->sheets.size());
+    }
+    const QString clock =
+        tr("%1 of %2 s").arg(elapsed / 1000).arg(static_cast<qlonglong>(m_side->choice().seconds));
+    const QString words =
+        now.sheets == 0   ? tr("Looking: %1").arg(clock)
+        : now.sheets == 1 ? tr("1 sheet so far: %1").arg(clock)
+                          : tr("%1 sheets so far, at least %2: %3")
+                                .arg(static_cast<qulonglong>(now.sheets))
+                                .arg(static_cast<qulonglong>(std::max<std::size_t>(1, now.atLeast)))
+                                .arg(clock);
     m_progress->setRange(0, whole);
-    m_progress->setValue(static_cast<int>(std::min<qint64>(m_since.elapsed(), whole)));
+    m_progress->setValue(elapsed);
+    m_progress->setFormat(words);
     const bool lasts = m_since.elapsed() > qint64{2} * pauseMs;
     m_progress->setVisible(lasts);
     m_stop->setVisible(lasts);
@@ -281,20 +263,23 @@ void CuttingWindow::showButtons() {
     for (QPushButton* button : {m_print, m_savePdf, m_saveSvg}) {
         button->setEnabled(hasSheets);
     }
-    m_cutIt->setEnabled(hasSheets && m_store && !m_cut);
-    m_cutIt->setDefault(m_cutIt->isEnabled());
+    m_cutIt->setEnabled(hasSheets && m_version >= 0 && !m_isCut);
+    const int bought = hasSheets ? sheetsToBuy(*plan()) : 0;
+    m_cutIt->setToolTip(
+        bought == 0
+            ? tr("The sheets of this plan come off the papers on hand, and what is left goes back")
+            : tr("Also what will be left of the sheets to buy (%1) comes onto the papers on hand; "
+                 "cut when they are bought")
+                  .arg(bought));
 }
 
 QString CuttingWindow::instead() const {
     if (m_pieces.empty()) {
         return tr("There is nothing to cut yet.");
     }
-    if (!plan()->notCut.empty()) {
-        return tr(
-            "No sheet on hand is large enough. Add papers on hand, or allow sheets to be "
-            "bought.");
-    }
-    return tr("Name a paper for the pieces on the left.\nThe plan then comes by itself.");
+    return plan()->notCut.empty()
+               ? tr("Name a paper for the pieces on the left.\nThe plan then comes by itself.")
+               : tr("Nothing can be cut yet; the reasons stand above.");
 }
 
 QString CuttingWindow::pageName() const {
@@ -306,14 +291,19 @@ QString CuttingWindow::pageName() const {
 }
 
 bool CuttingWindow::event(QEvent* event) {
-    if (event->type() == QEvent::WindowActivate && m_store) {
-        const Result<std::int64_t> version = m_store->version();
-        if (version && *version != m_version && !m_cut) {
-            readPapers();
-            refresh();
-        }
+    if (event->type() == QEvent::WindowActivate) {
+        lookAtPapers();
     }
     return QDialog::event(event);
+}
+
+void CuttingWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+        return QDialog::keyPressEvent(event);
+    }
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget())) {
+        button->click();
+    }
 }
 
 }  // namespace matwright::app

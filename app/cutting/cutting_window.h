@@ -14,7 +14,6 @@
 
 class QComboBox;
 class QHBoxLayout;
-class QLabel;
 class QProgressBar;
 class QPushButton;
 
@@ -23,7 +22,7 @@ namespace matwright::app {
 class CuttingSide;
 class PlanPanel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // What is cut from which craft paper, sheet by sheet and cut by cut. Papers and switches chosen
 // here are edits of the session; the plan is looked for anew by itself whenever the page, the
@@ -56,16 +55,27 @@ class CuttingWindow final : public QDialog {
 
   protected:
     bool event(QEvent* event) override;
+    // Enter presses the button that has the focus; no other, because one changes the stock.
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     QWidget* makeFoot();
     QWidget* makeNotice();
-    QPushButton* addButton(QHBoxLayout* row, const QString& text, void (CuttingWindow::*pressed)());
     void listen();
     void addKeys();
     // Everything from the session and the list of papers, then a new plan.
     void refresh();
+    bool hasStore();
+    // The list of papers where it can be read; else what was read last stays, and is tried again.
     void readPapers();
+    // After another window or program may have changed the list.
+    void lookAtPapers();
+    void takeOff(const std::optional<PapersChange>& before);
+    // Says where the papers of this plan are off the list already.
+    void tellWhetherCut();
+    void showPutBack();
+    bool isThere(const QString& page) const;
+    QString otherName(const Sketch& sketch, const QString& path) const;
     void lookAgain();
     void startLooking();
     void showFound(const FoundPlan& found);
@@ -73,10 +83,15 @@ class CuttingWindow final : public QDialog {
     void showButtons();
     void showElapsed();
     void changed(const Result<void>& outcome);
+    // What the last act did, or what is wrong with it; the one takes the other away. Neither takes
+    // away what is wrong with the list of papers or with the plan.
     void say(const QString& sentence);
     void complain(const QString& sentence);
+    void showSaid();
     QString instead() const;
     QString pageName() const;
+    // "Beach", "Beach and 2 more".
+    QString pagesName() const;
     QString planTitle() const;
     // Asks for a name with this suffix and writes there.
     void save(const QString& title, const QString& part, const QString& suffix,
@@ -92,20 +107,27 @@ class CuttingWindow final : public QDialog {
     std::int64_t m_version = -1;
     std::vector<PaperOnHand> m_onHand;
     std::vector<PaperPage> m_otherPages;
+    QStringList m_otherFiles;        // of them, without links
     std::vector<PaperPage> m_pages;  // the open one first
     std::vector<PaperPiece> m_pieces;
     FoundPlan m_plan;                    // of m_pages and m_onHand, unless isLooking()
     std::vector<PaperOnHand> m_planned;  // the papers the search began with
     bool m_isCurrent = false;            // m_plan is of what is chosen now
-    std::optional<std::int64_t> m_cut;   // the change of the list that cut this plan
+    bool m_isCut = false;                // m_plan was cut here, and is shown as it was cut
+    std::optional<PapersChange> m_cut;   // the last cut that may be put back here
+    QString m_toldCut;                   // what tellWhetherCut() said last
+    QString m_trouble;                   // why the list of papers is not read
+    QString m_planProblem;               // why there is no plan
+    QString m_complaint;
+    QString m_said;
     QTimer m_soon;
     QTimer m_tick;
+    QTimer m_later;  // looks whether the list can be read by now
     QElapsedTimer m_since;
     CuttingRun* m_run;
     CuttingSide* m_side;
     PlanPanel* m_panel;
-    TintedLabel* m_problem;
-    QLabel* m_news;
+    WindowFoot* m_notice;
     QProgressBar* m_progress;
     QPushButton* m_stop;
     QPushButton* m_putBack;

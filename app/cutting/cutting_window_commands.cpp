@@ -1,20 +1,17 @@
 // SPDX-License-Identifier: MIT
-#include <QAccessible>
 #include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QPushButton>
 #include <algorithm>
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/cutting_window.h"
 #include "app/cutting/page_papers.h"
-#include "app/cutting/papers_window.h"
 #include "app/cutting/plan_output.h"
 #include "app/cutting/plan_panel.h"
 #include "app/files/paths.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/printing/print_run.h"
 #include "app/settings/settings.h"
 #include "core/pagefile/page_file.h"
@@ -26,37 +23,69 @@ void CuttingWindow::addPages() {
         this, tr("Plan these pages together"), tr("Pages and sketches (*.page.svg *.sketch.svg)"));
     QStringList problems;
     for (const QString& path : paths) {
+        if (isThere(path)) {
+            problems << tr("%1 is in this plan already and was not added again.")
+                            .arg(documentNameOf(path));
+            continue;
+        }
         Result<LoadedPage> page = loadPage(*m_asks.out.files, toPath(path));
         if (!page) {
             problems << shownText(page.error());
             continue;
         }
-        m_otherPages.push_back({documentNameOf(path).toStdString(), page->making.sketch,
-                                paperColours(page->making.work)});
+        for (const std::string& warning : page->warnings) {
+            problems << tr("%1: %2").arg(documentNameOf(path), QString::fromStdString(warning));
+        }
+        m_otherPages.push_back({otherName(page->making.sketch, path).toStdString(),
+                                page->making.sketch, paperColours(page->making.work)});
+        m_otherFiles << QFileInfo(path).canonicalFilePath();
     }
     if (paths.isEmpty()) {
         return;
     }
-    m_news->clear();
-    m_problem->hide();
-    if (!problems.isEmpty()) {
-        complain(problems.join(u'\n'));
-    }
+    problems.isEmpty() ? say(tr("The papers of added pages are chosen where those pages are open."))
+                       : complain(problems.join(u'\n'));
     refresh();
 }
 
+// As the companion says it; with the file's name where another page has the same.
+QString CuttingWindow::otherName(const Sketch& sketch, const QString& path) const {
+    const QString name = QString::fromStdString(sketch.name);
+    const bool isTaken = std::ranges::any_of(
+        m_pages, [&](const PaperPage& page) { return page.name == name.toStdString(); });
+    return name.isEmpty() || isTaken ? documentNameOf(path) : name;
+}
+
+bool CuttingWindow::isThere(const QString& page) const {
+    const QString file = QFileInfo(page).canonicalFilePath();
+    const auto isOpen = [&](DocumentKind kind) {
+        return !m_suggestedName.isEmpty() &&
+               QFileInfo(withSuffix(m_suggestedName, kind)).canonicalFilePath() == file;
+    };
+    return m_otherFiles.contains(file) || isOpen(kindOfPath(page));
+}
+
 void CuttingWindow::onlyThisPage() {
+    m_side->table().finishTyping();
     m_otherPages.clear();
+    m_otherFiles.clear();
     refresh();
 }
 
 void CuttingWindow::changed(const Result<void>& outcome) {
     if (outcome) {
-        m_news->clear();
+        say({});
     } else {
         refresh();  // puts the fields back
         complain(shownText(outcome.error()));
     }
+}
+
+QString CuttingWindow::pagesName() const {
+    return m_otherPages.empty() ? pageName()
+                                : tr("%1 and %2 more")
+                                      .arg(pageName())
+                                      .arg(static_cast<qulonglong>(m_otherPages.size()));
 }
 
 QString CuttingWindow::planTitle() const {
@@ -133,72 +162,33 @@ void CuttingWindow::print() {
     }
 }
 
-void CuttingWindow::cutIt() {
-    if (!plan() || !m_store || m_cut || !m_isCurrent) {
-        return;
-    }
-    m_run->cancel();  // what is shown is what is cut
-    const PapersCut cut =
-        papersCut(*plan(), m_planned, tr("Cut papers for %1").arg(pageName()).toStdString());
-    const auto done = m_store->cut(cut);
-    readPapers();
-    if (!done) {
-        refresh();
-        return complain(shownText(done.error()));
-    }
-    const auto change = m_store->undoable();
-    m_cut = change && *change ? std::optional((*change)->number) : std::nullopt;
-    m_putBack->setVisible(m_cut.has_value());
-    say(cutSentence(cut));
-    showButtons();
-}
-
-void CuttingWindow::putBack() {
-    if (!m_store || !m_cut) {
-        return;
-    }
-    const auto undone = m_store->undo(m_cut);
-    readPapers();
-    refresh();
-    if (!undone) {
-        return complain(shownText(undone.error()));
-    }
-    say(tr("The papers are back on the list."));
-}
-
-void CuttingWindow::showPapers() {
-    auto* papers = new PapersWindow(m_file, m_settings, m_asks, this);
-    papers->setAttribute(Qt::WA_DeleteOnClose);
-    connect(papers, &QDialog::finished, this, [this] {
-        if (m_store && m_store->version().value_or(-1) != m_version) {
-            readPapers();
-            refresh();
-        }
-    });
-    papers->open();
-}
-
 void CuttingWindow::say(const QString& sentence) {
-    m_problem->hide();
-    m_news->setText(sentence);
-    QAccessibleEvent alert(m_news, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_said = sentence;
+    m_complaint.clear();
+    showSaid();
 }
 
 void CuttingWindow::complain(const QString& sentence) {
-    m_news->clear();
-    m_problem->setText(sentence);
-    m_problem->show();
-    QAccessibleEvent alert(m_problem, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_said.clear();
+    m_complaint = sentence;
+    showSaid();
+}
+
+void CuttingWindow::showSaid() {
+    QStringList problems{m_trouble, m_complaint, m_planProblem};
+    problems.removeAll(QString());
+    const QString problem = problems.join(u'\n');
+    if (m_said != m_notice->news() || problem != m_notice->problem()) {
+        m_notice->say(m_said, problem);
+    }
 }
 
 QString CuttingWindow::problem() const {
-    return m_problem->isHidden() ? QString() : m_problem->text();
+    return m_notice->problem();
 }
 
 QString CuttingWindow::news() const {
-    return m_news->text();
+    return m_notice->news();
 }
 
 }  // namespace matwright::app

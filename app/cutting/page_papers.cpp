@@ -37,7 +37,7 @@ Result<void> fillPapers(Session& session, const std::vector<PaperPiece>& pieces,
                         const QString& paper) {
     Edit edit;
     for (const PaperPiece& piece : pieces) {
-        if (piece.page != 0 || !piece.paper.empty()) {
+        if (piece.page != 0 || !paperKey(piece.paper).empty()) {
             continue;
         }
         auto& after = edit.pieces[piece.piece];

@@ -30,6 +30,7 @@ namespace {
 
 constexpr int paperRowHeight = 50;
 constexpr int columnGap = 14;
+constexpr int laterMs = 2'000;
 
 class RoomyCell final : public QStyledItemDelegate {
   public:
@@ -51,7 +52,8 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
     : QDialog(parent),
       m_settings(settings),
       m_asks(std::move(asks)),
-      m_store(PapersStore::open(file)),
+      m_file(file),
+      m_store(PapersStore::open(file, windowPatience)),
       m_pictures(new PaperPictures(this)),
       m_model(new PapersModel(*m_pictures, this)),
       m_filter(new PapersFilter(this)),
@@ -79,9 +81,9 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
     column->addWidget(makeFoot());
     resize((screen()->availableSize() * 0.86).boundedTo({980, 660}));
     addKeys();
-    if (!m_store) {
-        complain(m_store.error());
-    }
+    m_later.setSingleShot(true);
+    m_later.setInterval(laterMs);
+    connect(&m_later, &QTimer::timeout, this, &PapersWindow::refresh);
     relist();
     m_add->setFocus();
 }
@@ -113,7 +115,7 @@ QWidget* PapersWindow::makeHead() {
     row->addWidget(m_search, 1);
     m_undo = addButton(row, tr("&Undo"), &PapersWindow::undo);
     m_redo = addButton(row, tr("&Redo"), &PapersWindow::redo);
-    addButton(row, tr("&Import CSV…"), &PapersWindow::importCsv);
+    m_import = addButton(row, tr("&Import CSV…"), &PapersWindow::importCsv);
     m_export = addButton(row, tr("E&xport CSV…"), &PapersWindow::exportCsv);
     return head;
 }
@@ -212,13 +214,35 @@ void PapersWindow::choose(std::span<const PaperId> ids) {
 }
 
 void PapersWindow::refresh() {
-    if (!m_store) {
-        return;
-    }
-    const Result<std::int64_t> version = m_store->version();
-    if (version && *version != m_version) {
+    const Result<std::int64_t> version =
+        m_version >= 0 ? m_store->version() : Result<std::int64_t>(-1);
+    if (version && (*version < 0 || *version != m_version)) {
         relist();
     }
+}
+
+bool PapersWindow::read() {
+    if (!m_store) {
+        m_store = PapersStore::open(m_file, windowPatience);
+    }
+    const Result<std::int64_t> version =
+        m_store ? m_store->version() : std::unexpected(m_store.error());
+    Result<std::vector<PaperOnHand>> papers =
+        version ? m_store->list() : std::unexpected(version.error());
+    if (!papers) {
+        m_version = -1;
+        complain(papers.error());
+        // What another program does may be over in a moment.
+        if (papers.error().code != ErrorCode::WrongFormat) {
+            m_later.start();
+        }
+        return false;
+    }
+    if (std::exchange(m_version, *version) < 0) {
+        m_problem->hide();
+    }
+    m_model->setPapers(std::move(*papers), m_settings.value().scale);
+    return true;
 }
 
 void PapersWindow::relist() {
@@ -226,15 +250,9 @@ void PapersWindow::relist() {
     for (const PaperOnHand& paper : chosen()) {
         ids.push_back(paper.id);
     }
-    if (m_store) {
-        m_version = m_store->version().value_or(-1);
-        Result<std::vector<PaperOnHand>> papers = m_store->list();
-        if (!papers) {
-            return complain(papers.error());
-        }
-        m_model->setPapers(std::move(*papers), m_settings.value().scale);
+    if (read()) {
+        choose(ids);
     }
-    choose(ids);
     showUndo();
     showState();
 }
@@ -258,6 +276,7 @@ void PapersWindow::showState() {
     m_remove->setEnabled(count > 0);
     m_export->setEnabled(!isEmpty);
     m_add->setEnabled(m_store.has_value());
+    m_import->setEnabled(m_store.has_value());
     m_empty->setVisible(isEmpty || m_filter->rowCount() == 0);
     m_empty->setText(isEmpty ? tr("No papers yet.\n\nAdd the sheets and scraps you have; the "
                                   "cutting plan uses them before it asks you to buy any.")

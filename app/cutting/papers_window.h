@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QTimer>
 #include <filesystem>
 #include <optional>
 
@@ -70,16 +71,23 @@ class PapersWindow final : public QDialog {
     // Looks at the store again where it has changed.
     void refresh();
     void relist();
+    // False, with a complaint, where the list cannot be read now; it is tried again soon then.
+    bool read();
     void showState();
     void showUndo();
     void say(const QString& sentence);
     void complain(const Error& error);
     void writeCsv(QString path);
+    // Those that are to be added; nothing where the person gave it up.
+    std::optional<std::vector<PaperOnHand>> toImport(std::vector<PaperOnHand> papers,
+                                                     const QString& file);
 
     SettingsStore& m_settings;
     CuttingAsks m_asks;
+    const std::filesystem::path m_file;
     Result<PapersStore> m_store;
-    std::int64_t m_version = -1;
+    std::int64_t m_version = -1;  // of the list that is shown; -1 where it could not be read
+    QTimer m_later;
     // As they stand on the buttons; no other change is taken back or brought back.
     std::optional<PapersChange> m_undoable;
     std::optional<PapersChange> m_redoable;
@@ -94,6 +102,7 @@ class PapersWindow final : public QDialog {
     QPushButton* m_remove = nullptr;
     QPushButton* m_undo = nullptr;
     QPushButton* m_redo = nullptr;
+    QPushButton* m_import = nullptr;
     QPushButton* m_export = nullptr;
     QLabel* m_news;
     TintedLabel* m_problem;

@@ -14,6 +14,7 @@
 #include "app/panels/paper_pictures.h"
 #include "app/panels/tint.h"
 #include "app/settings/settings.h"
+#include "core/papers/known_papers.h"
 #include "core/papers/papers_csv.h"
 
 namespace matwright::app {
@@ -108,18 +109,54 @@ void PapersWindow::importCsv() {
     if (!text) {
         return complain(text.error());
     }
-    const Result<std::vector<PaperOnHand>> papers = readPapersCsv(*text);
+    Result<std::vector<PaperOnHand>> papers = readPapersCsv(*text);
     if (!papers) {
         return complain(papers.error());
     }
-    const auto ids = m_store->add(*papers, tr("Import %1").arg(file).toStdString());
+    const auto added = toImport(std::move(*papers), file);
+    if (!added) {
+        return;
+    }
+    const auto ids = m_store->add(*added, tr("Import %1").arg(file).toStdString());
     if (!ids) {
         return complain(ids.error());
     }
     m_search->clear();
     relist();
     choose(std::span(*ids).first(std::min(ids->size(), mostChosen)));
-    say(tr("Imported %1 papers from %2.").arg(static_cast<qulonglong>(ids->size())).arg(file));
+    say(ids->size() == 1 ? tr("Imported 1 paper from %1.").arg(file)
+                         : tr("Imported %1 papers from %2.")
+                               .arg(static_cast<qulonglong>(ids->size()))
+                               .arg(file));
+}
+
+std::optional<std::vector<PaperOnHand>> PapersWindow::toImport(std::vector<PaperOnHand> papers,
+                                                               const QString& file) {
+    refresh();
+    KnownPapers sorted = knownPapers(papers, m_model->papers());
+    if (sorted.known == 0) {
+        return papers;
+    }
+    const auto number = [](std::size_t count) { return QString::number(count); };
+    QString sentence =
+        sorted.fresh.empty()
+            ? tr("Everything in %1 is on the list already (%2).").arg(file, number(sorted.known))
+            : tr("Of the papers in %1 there are %2 on the list already and %3 new.")
+                  .arg(file, number(sorted.known), number(sorted.fresh.size()));
+    if (sorted.otherCount > 0) {
+        sentence += u' ' + tr("The list has another number of sheets of %1 of them; that stays as "
+                              "it is unless all are added.")
+                               .arg(number(sorted.otherCount));
+    }
+    switch (m_asks.import(this, sentence, sorted.fresh.size(), papers.size())) {
+        case ImportChoice::OnlyNew:
+            return std::move(sorted.fresh);
+        case ImportChoice::All:
+            return papers;
+        case ImportChoice::Nothing:
+            break;
+    }
+    return std::nullopt;
 }
 
 void PapersWindow::exportCsv() {

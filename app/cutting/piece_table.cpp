@@ -6,11 +6,13 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <algorithm>
 
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "core/papers/paper_on_hand.h"
 
 namespace matwright::app {
 
@@ -37,14 +39,9 @@ std::vector<PieceLine> tableLines(std::span<const PaperPage> pages,
     std::vector<PieceLine> lines;
     lines.reserve(pieces.size());
     for (const PaperPiece& piece : pieces) {
-        const PaperPage& page = pages[piece.page];
-        PieceLine line{piece, piece.page == 0, isGutted(page, piece),
-                       QString::fromStdString(piece.name),
-                       QString::fromStdString(sizeText(piece.size, scale))};
-        if (!line.isOwn) {
-            line.name = PieceTable::tr("%1: %2").arg(QString::fromStdString(page.name), line.name);
-        }
-        lines.push_back(std::move(line));
+        lines.push_back({piece, piece.page == 0, isGutted(pages[piece.page], piece),
+                         QString::fromStdString(piece.name),
+                         QString::fromStdString(sizeText(piece.size, scale))});
     }
     return lines;
 }
@@ -56,7 +53,9 @@ PieceTable::PieceTable(QWidget* parent)
     horizontalHeaderItem(Middle)->setToolTip(
         tr("Use the hidden middle of a mat: what the photo covers is cut out and used"));
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(lineHeight);
+    // A long name takes another line rather than the size.
+    verticalHeader()->setMinimumSectionSize(lineHeight);
+    verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(Name, QHeaderView::Stretch);
     horizontalHeader()->setHighlightSections(false);
@@ -87,8 +86,19 @@ void PieceTable::setLines(std::vector<PieceLine> lines, const QStringList& paper
     fill();
 }
 
-void PieceTable::build() {
+// A box that goes with the focus in it would still be asked for its text.
+void PieceTable::forgetBoxes() {
+    for (int row = 0; row < rowCount(); ++row) {
+        if (QComboBox* box = paperBox(row)) {
+            box->disconnect(this);
+            box->lineEdit()->disconnect(this);
+        }
+    }
     setRowCount(0);
+}
+
+void PieceTable::build() {
+    forgetBoxes();
     setRowCount(static_cast<int>(m_lines.size()));
     for (int row = 0; row < rowCount(); ++row) {
         auto* item = new QTableWidgetItem;
@@ -112,6 +122,8 @@ QWidget* PieceTable::makePaperBox(int row) {
     box->setModel(m_papers);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->lineEdit()->setPlaceholderText(tr("needs a paper"));
+    box->installEventFilter(this);
+    box->lineEdit()->installEventFilter(this);
     settle(box);
     connect(box, &QComboBox::activated, this, [this, row] { takePaper(row); });
     connect(box->lineEdit(), &QLineEdit::editingFinished, this, [this, row] { takePaper(row); });
@@ -142,11 +154,30 @@ QCheckBox* PieceTable::middleSwitch(int row) const {
 
 void PieceTable::takePaper(int row) {
     const PieceLine& line = m_lines[static_cast<std::size_t>(row)];
-    const QString shown = QString::fromStdString(line.piece.paper);
-    const QString text = paperBox(row)->currentText();
-    if (line.isOwn && text != shown && text.simplified() != shown) {
-        emit paperNamed(row, text.simplified());
+    const QString typed = paperBox(row)->currentText();
+    // What was not touched stays as it is, odd blanks and all.
+    if (line.isOwn && typed != QString::fromStdString(line.piece.paper)) {
+        emit paperNamed(row, typed.simplified());
     }
+}
+
+void PieceTable::finishTyping() {
+    for (int row = 0; row < rowCount(); ++row) {
+        if (paperBox(row)->lineEdit()->hasFocus()) {
+            return takePaper(row);
+        }
+    }
+}
+
+bool PieceTable::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return true;
+        }
+    }
+    return QTableWidget::eventFilter(watched, event);
 }
 
 void PieceTable::fill() {
@@ -155,8 +186,9 @@ void PieceTable::fill() {
         const QString paper = QString::fromStdString(line.piece.paper);
         item(row, Name)->setText(line.name + u'\n' + line.size);
         item(row, Name)->setToolTip(line.name + u'\n' + line.size);
-        item(row, Name)->setForeground(paper.isEmpty() ? tintOf(palette(), Tint::Wrong)
-                                                       : palette().color(QPalette::Text));
+        item(row, Name)->setForeground(paperKey(line.piece.paper).empty()
+                                           ? tintOf(palette(), Tint::Wrong)
+                                           : palette().color(QPalette::Text));
         QComboBox* box = paperBox(row);
         if (box->currentText() != paper) {
             box->setCurrentIndex(box->findText(paper, Qt::MatchExactly));
@@ -168,10 +200,15 @@ void PieceTable::fill() {
         box->setToolTip(line.isOwn ? paper : tr("Open that page to choose its papers."));
         if (QCheckBox* middle = middleSwitch(row)) {
             middle->setChecked(line.gutted);
-            middle->setEnabled(line.isOwn);
+            // One that is on for nothing can still be switched off.
+            middle->setEnabled(line.isOwn && (line.piece.noMiddle.empty() || line.gutted));
             middle->setAccessibleName(tr("Use the hidden middle: %1").arg(line.name));
             middle->setToolTip(
-                tr("Cut out what is hidden under the next layer, and cut smaller pieces from it"));
+                line.piece.noMiddle.empty()
+                    ? tr("Cut out what is hidden under the next layer, and cut smaller pieces from "
+                         "it")
+                    : QString::fromStdString(line.piece.noMiddle));
+            middle->setAccessibleDescription(middle->toolTip());
         }
     }
 }

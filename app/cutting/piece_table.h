@@ -38,6 +38,8 @@ class PieceTable final : public QTableWidget {
     // Nullptr where the line has none.
     QComboBox* paperBox(int row) const;
     QCheckBox* middleSwitch(int row) const;
+    // Takes what is typed in a paper box, as if the box had been left.
+    void finishTyping();
 
   signals:
     void paperNamed(int row, const QString& paper);
@@ -45,11 +47,14 @@ class PieceTable final : public QTableWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    // Undo and redo are the window's, not the letters' in a box.
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     enum Column { Name, Paper, Middle, Columns };
     bool hasSamePieces(const std::vector<PieceLine>& lines) const;
     void build();
+    void forgetBoxes();
     QWidget* makePaperBox(int row);
     QWidget* makeSwitch(int row);
     void fill();

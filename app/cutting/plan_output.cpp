@@ -2,6 +2,7 @@
 #include "app/cutting/plan_output.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "core/cutpicture/plan_pages.h"
 #include "core/cutpicture/sheet_picture.h"
@@ -40,7 +41,13 @@ std::string sheetSvg(const PaperSheet& sheet) {
     return svgText(sheetPicture(sheet.planned, sheet.planned.size));
 }
 
-QString cutSentence(const PapersCut& cut) {
+int sheetsToBuy(const PaperPlan& plan) {
+    return static_cast<int>(std::ranges::count_if(plan.sheets, [](const PaperSheet& sheet) {
+        return std::holds_alternative<ToBuy>(sheet.source);
+    }));
+}
+
+QString cutSentence(const PapersCut& cut, const PaperPlan& plan) {
     int taken = 0;
     for (const PapersCut::Taken& one : cut.taken) {
         taken += one.count;
@@ -52,8 +59,16 @@ QString cutSentence(const PapersCut& cut) {
     const QString off = taken == 1 ? outWord("1 sheet is off the list")
                                    : outWord("%1 sheets are off the list").arg(taken);
     const QString on =
-        back == 1 ? outWord("1 scrap went back") : outWord("%1 scraps went back").arg(back);
-    return outWord("%1, %2.").arg(off, on);
+        back == 1 ? outWord("1 scrap came onto it") : outWord("%1 scraps came onto it").arg(back);
+    const QString all = outWord("%1, %2.").arg(off, on);
+    const int bought = sheetsToBuy(plan);
+    if (bought == 0) {
+        return all;
+    }
+    return all + u' ' +
+           (bought == 1
+                ? outWord("What is left of the sheet to buy is among the scraps.")
+                : outWord("What is left of the %1 sheets to buy is among the scraps.").arg(bought));
 }
 
 }  // namespace matwright::app

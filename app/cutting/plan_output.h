@@ -16,7 +16,9 @@ TemplateChoice planPaper(bool onA4);
 // One sheet of the plan in true size, as SVG.
 std::string sheetSvg(const PaperSheet& sheet);
 
-// What cutting the plan does to the list: "2 sheets come off the list, 1 scrap goes back."
-QString cutSentence(const PapersCut& cut);
+// How many sheets of the plan are still to be bought.
+int sheetsToBuy(const PaperPlan& plan);
+// What cutting the plan has done to the list: "2 sheets are off the list, 1 scrap came onto it."
+QString cutSentence(const PapersCut& cut, const PaperPlan& plan);
 
 }  // namespace matwright::app

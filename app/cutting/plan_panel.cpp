@@ -21,11 +21,23 @@ constexpr int rightWidth = 300;
 constexpr int stepPictureHeight = 150;
 constexpr QSize thumbnailSide(64, 64);
 constexpr int wordsRim = 8;
-constexpr qsizetype mostMissing = 3;
-constexpr qsizetype mostPieceLines = 9;
+constexpr qsizetype mostLines = 6;
 
 QString fromCore(const std::string& text) {
     return QString::fromStdString(text);
+}
+
+// With ranges of letters ("B–D") that are not broken over two lines.
+QString sentenceFromCore(const std::string& text) {
+    return fromCore(text).replace(QChar(0x2013), QStringLiteral("\u2013\u2060"));
+}
+
+QStringList linesFromCore(const std::vector<std::string>& texts) {
+    QStringList lines;
+    for (const std::string& text : texts) {
+        lines << fromCore(text);
+    }
+    return lines;
 }
 
 QLabel* wrapping(bool bold) {
@@ -51,7 +63,8 @@ QIcon thumbnailOf(const PlannedSheet& sheet, double pixelRatio) {
 QString listed(const QStringList& lines, qsizetype most) {
     QStringList shown = lines.mid(0, most);
     if (lines.size() > shown.size()) {
-        shown << PlanPanel::tr("… and %1 more.").arg(lines.size() - shown.size());
+        shown << PlanPanel::tr("… and %1 more; the printed plan has them all.")
+                     .arg(lines.size() - shown.size());
     }
     return shown.join(u'\n');
 }
@@ -99,7 +112,7 @@ PlanPanel::PlanPanel(QWidget* parent)
       m_picture(new SheetPictureView(SheetPictureView::Shows::Sheet)),
       m_instead(wrapping(false)),
       m_caution(new TintedLabel(Tint::Quiet)),
-      m_pieces(wrapping(false)),
+      m_pieces(wordList(tr("Pieces of this sheet"))),
       m_steps(wordList(tr("Steps of this sheet"))),
       m_stepPicture(new SheetPictureView(SheetPictureView::Shows::Step)) {
     auto* row = new QHBoxLayout(this);
@@ -147,8 +160,8 @@ QWidget* PlanPanel::makeRight() {
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins({});
     column->setSpacing(6);
-    column->addWidget(m_pieces);
-    column->addWidget(m_steps, 1);
+    column->addWidget(m_pieces, 2);
+    column->addWidget(m_steps, 3);
     m_stepPicture->setFixedHeight(stepPictureHeight);
     m_stepPicture->setAccessibleName(tr("The step on the trimmer"));
     column->addWidget(m_stepPicture);
@@ -158,7 +171,7 @@ QWidget* PlanPanel::makeRight() {
 void PlanPanel::setPlan(FoundPlan plan, const QString& instead) {
     const int sheet = chosenSheet();
     const int step = m_steps->currentRow();
-    m_plan = std::move(plan);
+    const FoundPlan before = std::exchange(m_plan, std::move(plan));
     m_instead->setText(instead);
     const bool hasSheets = m_plan && !this->plan().sheets.empty();
     m_instead->setVisible(!hasSheets);
@@ -170,29 +183,33 @@ void PlanPanel::setPlan(FoundPlan plan, const QString& instead) {
     showWords();
     listSheets();
     chooseSheet(sheet);
-    m_steps->setCurrentRow(std::min(step, m_steps->count() - 1));
+    if (before && isSameSheet(**before, sheet)) {
+        m_steps->setCurrentRow(std::min(step, m_steps->count() - 1));
+    }
+}
+
+bool PlanPanel::isSameSheet(const PaperPlan& before, int sheet) const {
+    const auto at = static_cast<std::size_t>(sheet);
+    return m_plan && sheet >= 0 && at < before.sheets.size() && at < plan().sheets.size() &&
+           before.sheets[at].planned.plan == plan().sheets[at].planned.plan &&
+           before.sheets[at].planned.steps == plan().sheets[at].planned.steps;
 }
 
 void PlanPanel::showWords() {
     QStringList buy;
     QStringList missing;
     if (m_plan) {
-        for (const std::string& line : plan().toBuy) {
-            buy << tr("To buy: %1").arg(fromCore(line));
-        }
-        for (const PaperNotCut& left : plan().notCut) {
-            missing << tr("Not cut: %1. %2")
-                           .arg(fromCore(plan().pieces[left.piece].name), fromCore(left.why));
-        }
-        for (const std::size_t piece : plan().needPaper) {
-            missing << tr("Needs a paper: %1").arg(fromCore(plan().pieces[piece].name));
-        }
+        buy = linesFromCore(plan().buyLines()) + linesFromCore(plan().remarks);
+        missing = linesFromCore(plan().missingLines());
     }
     const QString bound = m_plan ? fromCore(plan().bound) : QString();
     m_bound->setText(bound.isEmpty() ? bound : bound + u'.');
-    m_buy->setText(listed(buy, mostMissing));
-    m_missing->setText(listed(missing, mostMissing));
-    m_missing->setToolTip(missing.join(u'\n'));
+    for (const auto& [label, lines] : {std::pair<QLabel*, QStringList>(m_buy, buy),
+                                       std::pair<QLabel*, QStringList>(m_missing, missing)}) {
+        label->setText(listed(lines, mostLines));
+        label->setToolTip(lines.join(u'\n'));
+        label->setAccessibleDescription(lines.size() > mostLines ? lines.join(u'\n') : QString());
+    }
     m_bound->setVisible(!bound.isEmpty());
     m_buy->setVisible(!buy.isEmpty());
     m_missing->setVisible(!missing.isEmpty());
@@ -227,21 +244,18 @@ void PlanPanel::chooseSheet(int index) {
 void PlanPanel::showSheet() {
     const QSignalBlocker quiet(m_steps);
     m_steps->clear();
+    m_pieces->clear();
     const int index = chosenSheet();
     if (m_plan && index >= 0) {
         const PlannedSheet& sheet = plan().sheets[static_cast<std::size_t>(index)].planned;
         m_heading->setText(fromCore(sheet.heading));
-        QStringList pieces;
-        for (const std::string& line : pieceLines(sheet)) {
-            pieces << fromCore(line);
-        }
-        m_pieces->setText(listed(pieces, mostPieceLines));
-        m_pieces->setToolTip(pieces.join(u'\n'));
-        for (int number = 1; const std::string& sentence : stepSentences(sheet)) {
-            m_steps->addItem(tr("%1. %2").arg(number++).arg(fromCore(sentence)));
+        m_pieces->addItems(linesFromCore(pieceLines(sheet)));
+        int number = 0;
+        for (const std::string& sentence : stepSentences(sheet)) {
+            m_steps->addItem(tr("%1. %2").arg(++number).arg(sentenceFromCore(sentence)));
         }
         for (const KnifeCut& cut : sheet.knifeCuts) {
-            m_steps->addItem(fromCore(knifeSentence(sheet, cut)));
+            m_steps->addItem(tr("%1. %2").arg(++number).arg(fromCore(knifeSentence(sheet, cut))));
         }
         for (const std::string& note : sheet.notes) {
             m_steps->addItem(fromCore(note));

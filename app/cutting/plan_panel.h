@@ -21,8 +21,8 @@ class PlanPanel final : public QWidget {
   public:
     explicit PlanPanel(QWidget* parent = nullptr);
 
-    // Keeps the chosen sheet and step where they are still there. Without a plan the sentence says
-    // what to do.
+    // Keeps the chosen sheet where it is still there, and the chosen step where it is the same cut.
+    // Without a plan the sentence says what to do.
     void setPlan(FoundPlan plan, const QString& instead);
     // -1 where none is.
     int chosenSheet() const;
@@ -38,6 +38,8 @@ class PlanPanel final : public QWidget {
     QWidget* makeMiddle();
     QWidget* makeRight();
     const PaperPlan& plan() const { return **m_plan; }
+    // The sheet of this place is the same one, cut the same way.
+    bool isSameSheet(const PaperPlan& before, int sheet) const;
     void showWords();
     void listSheets();
     void showSheet();
@@ -52,7 +54,7 @@ class PlanPanel final : public QWidget {
     SheetPictureView* m_picture;
     QLabel* m_instead;
     QLabel* m_caution;
-    QLabel* m_pieces;
+    QListWidget* m_pieces;
     QListWidget* m_steps;
     SheetPictureView* m_stepPicture;
     QWidget* m_right = nullptr;

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "core/cutpicture/planned_sheet.h"
@@ -78,13 +79,54 @@ std::string partName(const PlannedSheet& sheet, const std::vector<std::string>& 
     return letters[at].empty() ? "a leftover" : "the part with " + letters[at];
 }
 
+// Which way the cut was made that the part came off by; nothing for the sheet.
+std::optional<CutDirection> cutBefore(const SheetPlan& plan, int part) {
+    const auto cut = std::ranges::find_if(plan.parts, [part](const CutPart& other) {
+        return other.use == CutPart::Use::Cut && (other.first == part || other.second == part);
+    });
+    return cut == plan.parts.end() ? std::nullopt : std::optional(cut->direction);
+}
+
+// How the whole sheet is laid down for the first cut; empty where any way is right.
+std::string layingText(const PlannedSheet& sheet, CutDirection direction) {
+    const bool isUpright = direction == CutDirection::Upright;
+    const Size lies = isUpright ? sheet.size : sheet.size.turned();
+    const bool isSquare = lies.width == lies.height;
+    const std::string size =
+        isSquare ? std::string()
+                 : fmt::format(" {} wide and {} high", lengthText(lies.width, sheet.scale),
+                               lengthText(lies.height, sheet.scale));
+    const std::string edge = !isUpright    ? "its top edge to the left"
+                             : sheet.hasUp ? "its pattern upright"
+                                           : "";
+    if (edge.empty()) {
+        return isSquare ? std::string() : fmt::format("Lay the sheet{}. ", size);
+    }
+    return fmt::format("Lay the sheet{}{} {}. ", size, isSquare ? " with" : ",", edge);
+}
+
+// How a part is laid that may lie otherwise; from the trimmer's side, as the step's picture has it.
+std::string turningText(const PlannedSheet& sheet, std::size_t step) {
+    const CutStep& cut = sheet.steps.steps[step];
+    if (cut.direction == CutDirection::Level) {
+        return ", turned with its top edge to the left";
+    }
+    const bool hasTurned = sheet.steps.steps[step - 1].direction == CutDirection::Level ||
+                           cutBefore(sheet.plan, cut.part) == CutDirection::Level;
+    return hasTurned ? ", upright as it lay on the sheet" : "";
+}
+
 std::string cutText(const PlannedSheet& sheet, const std::vector<std::string>& letters,
-                    const CutStep& cut) {
-    std::string text = cut.turn ? "Turn. " : "";
+                    std::size_t step) {
+    const CutStep& cut = sheet.steps.steps[step];
+    std::string text = step == 0 ? layingText(sheet, cut.direction) : std::string();
     text += cut.set ? fmt::format("Set the trimmer to {} and cut ",
                                   lengthText(cut.setting, sheet.scale))
                     : std::string("At the same setting cut ");
     text += partName(sheet, letters, cut.part);
+    if (step > 0) {
+        text += turningText(sheet, step);
+    }
     std::vector<std::string> gives;
     for (const int part : {cut.first, cut.second}) {
         if (part >= 0) {
@@ -131,8 +173,9 @@ std::vector<std::string> stepSentences(const PlannedSheet& sheet) {
     const std::map<int, OffSize> off = offSizes(sheet.steps, sheet.plan);
     std::vector<std::string> texts;
     texts.reserve(sheet.steps.steps.size());
-    for (const CutStep& cut : sheet.steps.steps) {
-        texts.push_back(cutText(sheet, letters, cut));
+    for (std::size_t i = 0; i < sheet.steps.steps.size(); ++i) {
+        const CutStep& cut = sheet.steps.steps[i];
+        texts.push_back(cutText(sheet, letters, i));
         for (const int part : {cut.first, cut.second}) {
             if (const auto found = off.find(part); found != off.end()) {
                 const std::string& name = letters[static_cast<std::size_t>(part)];

@@ -44,10 +44,13 @@ std::string pieceName(const PlannedSheet& sheet, int piece);
 // "A: mat under Beach, 4 1/4 × 6 1/4 in", by letter.
 std::vector<std::string> pieceLines(const PlannedSheet& sheet);
 
-// "Set the trimmer to 4 1/4 in and cut the sheet: A and the part with B–D." "Turn. At the same
-// setting cut the part with B–D: …". After the cut that finishes a piece the sentence says by how
-// much it comes out too long or short where settings are not on the scale, its own or those of the
-// cuts before: "… B comes out 1/32 in too short from top to bottom."
+// "Lay the sheet 8 1/2 in wide and 11 in high. Set the trimmer to 4 1/4 in and cut the sheet: A and
+// the part with B–D." "At the same setting cut the part with B–D, turned with its top edge to the
+// left: …". Every sentence says itself how its part lies where that may not be as it came off;
+// edges are those of the sheet's picture, and the trimmer measures from the left. After the cut
+// that finishes a piece the sentence says by how much it comes out too long or short where settings
+// are not on the scale, its own or those of the cuts before: "… B comes out 1/32 in too short from
+// top to bottom."
 std::vector<std::string> stepSentences(const PlannedSheet& sheet);
 // One of them, counted from 0.
 std::string stepSentence(const PlannedSheet& sheet, std::size_t step);

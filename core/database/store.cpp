@@ -12,8 +12,6 @@ namespace matwright {
 
 namespace {
 
-constexpr int patienceMilliseconds = 5'000;
-
 // SQLite would make it readable by everybody whom the umask lets in.
 std::error_code makeFile(const std::filesystem::path& file) {
     std::error_code failed;
@@ -87,7 +85,8 @@ Result<void> prepare(SqliteDatabase& database, const std::filesystem::path& file
 
 }  // namespace
 
-Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreKind& kind) {
+Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreKind& kind,
+                                 std::chrono::milliseconds patience) {
     if (const std::error_code failed = makeFile(file)) {
         return std::unexpected(
             Error{ErrorCode::ReadFailed,
@@ -95,7 +94,7 @@ Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreK
                               kind.what, failed.message()),
                   file.string()});
     }
-    SqliteDatabase database(file, patienceMilliseconds);
+    SqliteDatabase database(file, static_cast<int>(patience.count()));
     if (!database.isOpen()) {
         return std::unexpected(storeError(database, kind));
     }

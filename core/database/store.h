@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <span>
@@ -25,14 +26,21 @@ struct StoreKind {
     std::span<const char* const> steps;
 };
 
+// How long a call waits for other programs that hold the file: where nobody sits in front of it,
+// and on a window's thread, where a sentence is better than a window that does not answer.
+inline constexpr std::chrono::milliseconds storePatience{5'000};
+inline constexpr std::chrono::milliseconds windowPatience{100};
+
 // Opens the store, makes the file (readable by its owner only) and its folder where they are
 // missing, and brings an older version up to date in one transaction. Changes are on the disk when
 // a transaction ends (rollback journal, synchronous=FULL); what a killed program had begun is taken
-// back at the next opening. Several programs may have it open; each waits up to 5 s for the others.
+// back at the next opening. Several programs may have it open; each call waits up to
+// `patience` for the others.
 //
 // Errors: ReadFailed or WriteFailed where the system refuses, WrongFormat for another database,
 // something that is no database, or a damaged one; NewerVersion. The file is left as it is.
-Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreKind& kind);
+Result<SqliteDatabase> openStore(const std::filesystem::path& file, const StoreKind& kind,
+                                 std::chrono::milliseconds patience = storePatience);
 
 // Why the last statement failed, as a sentence with what to do: a full disk, another program that
 // holds the file, a damaged file.

@@ -80,8 +80,10 @@ class PieceFinder {
         found.size = turns % 2 != 0 ? box.size().turned() : box.size();
         found.isAngled = !piece.rotation.isQuarterTurn();
         found.byHand = handWork(piece.shape);
-        if (mat && piece.mats[*mat].gutted) {
-            found.middle = middleOf(piece, *mat, box, turns);
+        if (mat) {
+            const std::optional<Rect> middle = middleOf(piece, *mat, box, turns);
+            found.middle = piece.mats[*mat].gutted ? middle : std::nullopt;
+            found.noMiddle = middle ? "" : whyNoMiddle(piece);
         }
         part(std::move(found), piece, turnedBounds(piece, box));
     }
@@ -124,6 +126,12 @@ class PieceFinder {
         return turnedInside(hidden, box.size(), turns);
     }
 
+    static std::string whyNoMiddle(const Piece& piece) {
+        return std::holds_alternative<RectangleShape>(piece.shape)
+                   ? "What the next layer hides of it is too small to be of use."
+                   : "Only of a rectangle the middle can be used.";
+    }
+
     // Adds it in one piece, or in two where the fold parts it.
     void part(PaperPiece found, const Piece& piece, const Rect& onPage) {
         const std::vector<Rect> sides = pages(m_pages[found.page].sketch.page);
@@ -139,7 +147,10 @@ class PieceFinder {
             m_found.push_back(std::move(found));
             return;
         }
-        found.middle.reset();
+        if (found.mat) {
+            found.middle.reset();
+            found.noMiddle = "It is cut at the fold, and then its middle is not used.";
+        }
         PaperPiece right = found;
         found.size.width = sides[0].right() - onPage.left();
         right.size.width = onPage.right() - sides[1].left();

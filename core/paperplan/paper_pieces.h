@@ -41,6 +41,8 @@ struct PaperPiece {
     // What may be cut out of it and used: covered by the next layer, less the glue edge on each
     // side. Measured from the top left corner of `size`. Only of gutted mats that are rectangles.
     std::optional<Rect> middle;
+    // Of a mat whose middle cannot be used, gutted or not: why, a sentence. Else empty.
+    std::string noMiddle;
     friend bool operator==(const PaperPiece&, const PaperPiece&) = default;
 };
 

@@ -3,9 +3,12 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cassert>
+#include <chrono>
 
 #include "core/paperplan/paper_sheets.h"
+#include "core/paperplan/plan_key.h"
 #include "core/paperplan/plan_words.h"
 #include "core/sheets/plan_check.h"
 
@@ -49,13 +52,20 @@ void colourFromPages(PaperJob& job, std::span<const PaperPage> pages) {
     }
 }
 
-// Plans until no middle is used whose mat is not cut; each time fewer are on offer.
+// Plans until no middle is used whose mat is not cut; each time fewer are on offer. The time is for
+// all of it.
 Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
                           const PaperPlanOptions& options, const std::stop_token& stop,
-                          const std::function<void(const CutProgress&)>& progress) {
-    while (true) {
+                          const std::function<void(const PaperProgress&)>& progress) {
+    const auto end = std::chrono::steady_clock::now() + options.limits.time;
+    for (CutLimits limits = options.limits;;) {
         Planned planned{job.cutJob(options.rules), {}};
-        Result<CutAnswer> answer = planCuts(planned.job, options.limits, stop, progress);
+        const auto tell = [&](const CutProgress& now) {
+            if (progress) {
+                progress(paperProgress(now, planned.job));
+            }
+        };
+        Result<CutAnswer> answer = planCuts(planned.job, limits, stop, tell);
         if (!answer) {
             return std::unexpected(answer.error());
         }
@@ -63,6 +73,9 @@ Result<Planned> planKinds(PaperJob& job, std::span<const PaperPiece> pieces,
         if (!withdrawMiddles(job, planned.answer.plan, pieces)) {
             return planned;
         }
+        limits.time = std::max(std::chrono::milliseconds(),
+                               std::chrono::duration_cast<std::chrono::milliseconds>(
+                                   end - std::chrono::steady_clock::now()));
     }
 }
 
@@ -82,20 +95,32 @@ void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job,
 
 }  // namespace
 
-std::vector<std::string> PaperPlan::summary() const {
-    const char* const nothing =
-        needPaper.empty() ? "Nothing is to be cut." : "Nothing can be cut yet.";
-    std::vector<std::string> lines{bound.empty() ? nothing : bound + "."};
+std::vector<std::string> PaperPlan::buyLines() const {
+    std::vector<std::string> lines;
     for (const std::string& line : toBuy) {
         lines.push_back("To buy: " + line);
     }
+    return lines;
+}
+
+std::vector<std::string> PaperPlan::missingLines() const {
+    std::vector<std::string> lines;
     for (const PaperNotCut& left : notCut) {
         lines.push_back(fmt::format("Not cut: {}. {}", pieces[left.piece].name, left.why));
     }
     for (const std::size_t piece : needPaper) {
         lines.push_back(fmt::format("Needs a paper: {}", pieces[piece].name));
     }
-    lines.insert(lines.end(), remarks.begin(), remarks.end());
+    return lines;
+}
+
+std::vector<std::string> PaperPlan::summary() const {
+    const char* const nothing =
+        needPaper.empty() ? "Nothing is to be cut." : "Nothing can be cut yet.";
+    std::vector<std::string> lines{bound.empty() ? nothing : bound + "."};
+    for (const auto& part : {buyLines(), missingLines(), remarks}) {
+        lines.insert(lines.end(), part.begin(), part.end());
+    }
     return lines;
 }
 
@@ -110,12 +135,13 @@ std::vector<PlannedSheet> PaperPlan::plannedSheets() const {
 
 Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const PaperOnHand> onHand,
                              const PaperPlanOptions& options, const std::stop_token& stop,
-                             const std::function<void(const CutProgress&)>& progress) {
+                             const std::function<void(const PaperProgress&)>& progress) {
     if (auto fault = findFaultOf(options)) {
         return std::unexpected(*fault);
     }
     PaperPlan plan;
     plan.pieces = paperPieces(pages, options.glueEdge);
+    plan.key = planKey(pages, plan.pieces);
     PaperJob kinds = paperJob(plan.pieces, onHand, options);
     colourFromPages(kinds, pages);
     const Result<Planned> planned = planKinds(kinds, plan.pieces, options, stop, progress);

@@ -11,8 +11,8 @@
 
 #include "core/cutpicture/planned_sheet.h"
 #include "core/paperplan/paper_pieces.h"
+#include "core/paperplan/paper_progress.h"
 #include "core/papers/papers_store.h"
-#include "core/sheets/cut_planner.h"
 
 namespace matwright {
 
@@ -75,6 +75,7 @@ struct PaperPlan {
     // "3 sheets, proved cheapest", "6 sheets, 1 to buy; not proved cheapest". Empty where nothing
     // that names a paper is to be cut.
     std::string bound;
+    std::string key;  // planKey(): what is cut
     bool provedCheapest = false;
     bool endedByClock = false;
     bool cancelled = false;
@@ -84,24 +85,28 @@ struct PaperPlan {
     CutPlan plan;
     std::vector<std::size_t> jobPieces;
 
-    // "Sheet 1 …" as lines: what to buy, not cut, needs a paper, the bound.
+    // "To buy: 1 sheet of kraft cardstock, 12 × 12 in".
+    std::vector<std::string> buyLines() const;
+    // "Not cut: …" with what to do, "Needs a paper: …".
+    std::vector<std::string> missingLines() const;
+    // All of it as lines: the bound, what to buy, what is missing, the remarks.
     std::vector<std::string> summary() const;
     std::vector<PlannedSheet> plannedSheets() const;
 };
 
 // A whole plan at once, made better until it is proved or a limit is reached; `progress` and `stop`
-// as planCuts() has them. Safe off the window's thread.
-// Errors: OutOfRange for what findFault(CutJob) refuses (more than maxPiecesOfJob pieces), a glue
-// edge below 0 or above 10 in, sizes to buy out of a paper's bounds.
+// as planCuts() has them; progress goes back where the search begins anew. Safe off the window's
+// thread. Errors: OutOfRange for what findFault(CutJob) refuses (more than maxPiecesOfJob pieces),
+// a glue edge below 0 or above 10 in, sizes to buy out of a paper's bounds.
 Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const PaperOnHand> onHand,
                              const PaperPlanOptions& options, const std::stop_token& stop = {},
-                             const std::function<void(const CutProgress&)>& progress = {});
+                             const std::function<void(const PaperProgress&)>& progress = {});
 
 // What "cut this plan" does to the papers on hand; `onHand` is what the plan was made with. Bought
 // sheets are cut as soon as they are bought: only their leftovers come into the list, and those of
 // a middle look like the sheet of its mat. Leftovers of a paper whose name is too long for the list
-// are left out. `once` names
-// this plan, so that it is cut once however often it is told (PapersCut::once).
+// are left out. `once` is cutName() of the plan's key, so that it is cut once by whichever window
+// or program.
 PapersCut papersCut(const PaperPlan& plan, std::span<const PaperOnHand> onHand,
                     std::string_view label, std::string_view once = {});
 

@@ -215,8 +215,9 @@ Error PapersStore::failure() const {
     return storeError(m_database, papersStoreKind);
 }
 
-Result<PapersStore> PapersStore::open(const std::filesystem::path& file) {
-    Result<SqliteDatabase> database = openStore(file, papersStoreKind);
+Result<PapersStore> PapersStore::open(const std::filesystem::path& file,
+                                      std::chrono::milliseconds patience) {
+    Result<SqliteDatabase> database = openStore(file, papersStoreKind, patience);
     if (!database) {
         return std::unexpected(database.error());
     }
@@ -322,7 +323,7 @@ Result<void> PapersStore::remove(std::span<const PaperOnHand> papers) {
     return {};
 }
 
-Result<bool> PapersStore::cut(const PapersCut& cut) {
+Result<std::optional<std::int64_t>> PapersStore::cut(const PapersCut& cut) {
     if (auto fault = findFaultOfCut(cut)) {
         return std::unexpected(*fault);
     }
@@ -330,7 +331,7 @@ Result<bool> PapersStore::cut(const PapersCut& cut) {
     const std::optional<bool> before =
         changing.hasBegun() ? wasDone(m_database, cut.once) : std::nullopt;
     if (before == true) {
-        return false;
+        return std::nullopt;
     }
     if (!before || (!cut.once.empty() && !changing.nameIt(cut.once))) {
         return std::unexpected(failure());
@@ -341,8 +342,9 @@ Result<bool> PapersStore::cut(const PapersCut& cut) {
     if (!changing.commit()) {
         return std::unexpected(failure());
     }
-    return true;
+    return changing.number();
 }
+
 Result<std::vector<PapersCut::Piece>> PapersStore::cutPieces() {
     SqliteStatement asked = m_database.statement(
         "SELECT cut_piece.name,paper,width,height,count FROM cut_piece "

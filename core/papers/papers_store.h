@@ -63,7 +63,9 @@ struct PapersChange {
 // Errors of every call: what storeError() says, Malformed where a paper breaks its rules.
 class PapersStore {
   public:
-    static Result<PapersStore> open(const std::filesystem::path& file);
+    // `patience` as openStore() has it.
+    static Result<PapersStore> open(const std::filesystem::path& file,
+                                    std::chrono::milliseconds patience = storePatience);
 
     // By name, whole sheets first, larger ones first.
     Result<std::vector<PaperOnHand>> list();
@@ -77,10 +79,13 @@ class PapersStore {
 
     // Takes sheets off, puts leftovers back (added to an entry that is the same but for its count)
     // and writes the pieces down. Whole sheets that are used up stay with a count of 0, scraps go.
-    // True: it is done now. False where `cut.once` was done before, by whichever program, and not
-    // taken back; nothing is changed then, and that is no error. BadEdit where an entry is not as
-    // planned any more or there are not as many sheets as are taken; nothing is changed either.
-    Result<bool> cut(const PapersCut& cut);
+    // Gives the number of the change; nothing where `cut.once` was done before, by whichever
+    // program, and not taken back: nothing is changed then, and that is no error. BadEdit where an
+    // entry is not as planned any more or there are not as many sheets as are taken; nothing is
+    // changed either.
+    Result<std::optional<std::int64_t>> cut(const PapersCut& cut);
+    // The last cut that stands of those named `once`, or `once`, a blank and more.
+    Result<std::optional<PapersChange>> lastCut(std::string_view once);
     // Everything that was cut and not taken back, oldest first.
     Result<std::vector<PapersCut::Piece>> cutPieces();
 

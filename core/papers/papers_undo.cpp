@@ -10,8 +10,7 @@ constexpr const char* lastDone =
 constexpr const char* firstUndone =
     "SELECT number,label,made FROM change WHERE undone=1 ORDER BY number LIMIT 1";
 
-Result<std::optional<PapersChange>> changeBy(SqliteDatabase& database, const char* sql) {
-    SqliteStatement asked = database.statement(sql);
+Result<std::optional<PapersChange>> changeOf(SqliteDatabase& database, SqliteStatement& asked) {
     if (asked.next()) {
         return PapersChange{asked.numberAt(0), asked.textAt(1), asked.textAt(2)};
     }
@@ -19,6 +18,11 @@ Result<std::optional<PapersChange>> changeBy(SqliteDatabase& database, const cha
         return std::unexpected(storeError(database, papersStoreKind));
     }
     return std::nullopt;
+}
+
+Result<std::optional<PapersChange>> changeBy(SqliteDatabase& database, const char* sql) {
+    SqliteStatement asked = database.statement(sql);
+    return changeOf(database, asked);
 }
 
 Error notTheLast() {
@@ -66,6 +70,14 @@ Result<std::optional<PapersChange>> PapersStore::undoable() {
 
 Result<std::optional<PapersChange>> PapersStore::redoable() {
     return changeBy(m_database, firstUndone);
+}
+
+Result<std::optional<PapersChange>> PapersStore::lastCut(std::string_view once) {
+    SqliteStatement asked = m_database.statement(
+        "SELECT number,label,made FROM change WHERE undone=0 AND once<>'' AND "
+        "(once=?1 OR substr(once,1,length(?1)+1)=?1||' ') ORDER BY number DESC LIMIT 1");
+    asked.text(1, once);
+    return changeOf(m_database, asked);
 }
 
 Result<std::optional<PapersChange>> PapersStore::undo(std::optional<std::int64_t> number) {

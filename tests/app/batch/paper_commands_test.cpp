@@ -102,6 +102,25 @@ TEST(BatchPapers, ExportAndImportAreATable) {
     EXPECT_EQ(batch.run({"papers", "export", "papers.txt"}), WrongUse);
 }
 
+TEST(BatchPapers, ATableOfWhatIsThereAlreadyDoesNotDoubleTheList) {
+    WithPapers batch;
+    batch.addAll();
+    const auto before = batch.listed();
+    EXPECT_EQ(batch.run({"papers", "export", "papers.csv"}), Done);
+    EXPECT_EQ(batch.run({"papers", "import", "papers.csv"}), Done) << batch.err;
+    EXPECT_EQ(batch.out,
+              "3 papers are on the list already and not added; --all adds them all the same.\n"
+              "Added 0 papers.\n");
+    EXPECT_EQ(batch.listed(), before);
+    EXPECT_EQ(batch.run({"papers", "undo"}), Done);
+    EXPECT_EQ(batch.out, "Taken back: Add wave\n");
+    EXPECT_EQ(batch.run({"papers", "import", "papers.csv"}), Done);
+    EXPECT_EQ(batch.listed().size(), 3U);
+    EXPECT_EQ(batch.run({"papers", "import", "papers.csv", "--all"}), Done);
+    EXPECT_EQ(batch.out, "Added 3 papers.\n");
+    EXPECT_EQ(batch.listed().size(), 6U);
+}
+
 TEST(BatchCut, TellsSheetsPiecesAndSteps) {
     WithPapers batch;
     batch.addAll();
@@ -131,6 +150,15 @@ TEST(BatchCut, SaysWhatIsToBeBoughtAndWhatCannotBeCut) {
     EXPECT_NE(batch.out.find("Needs a paper: inner mat under lighthouse"), std::string::npos);
 }
 
+TEST(BatchCut, APageThatIsNamedTwiceIsPlannedOnce) {
+    WithPapers batch;
+    EXPECT_EQ(batch.run({"cut", "page.sketch.svg"}), Done);
+    const std::string once = batch.out;
+    EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "./page.sketch.svg"}), Done);
+    EXPECT_EQ(batch.out, once);
+    EXPECT_NE(batch.err.find("named twice"), std::string::npos) << batch.err;
+}
+
 TEST(BatchCut, JsonIsExact) {
     WithPapers batch;
     batch.addAll();
@@ -154,6 +182,28 @@ TEST(BatchCut, TakesOffWhatIsCutAndThatCanBeTakenBack) {
     EXPECT_EQ(batch.run({"papers", "undo"}), Done);
     EXPECT_EQ(batch.out, "Taken back: Cut papers for Small\n");
     EXPECT_EQ(batch.listed(), before);
+}
+
+TEST(BatchCut, TheSamePapersAreTakenOffOnceUnlessToldSo) {
+    WithPapers batch;
+    EXPECT_EQ(batch.run({"papers", "add", "white", "--size", "12x12", "--count", "9"}), Done);
+    EXPECT_EQ(batch.run({"papers", "add", "navy", "--size", "12x12", "--count", "9"}), Done);
+    const std::vector<std::string> call{"cut", "page.sketch.svg", "--take-off"};
+    EXPECT_EQ(batch.run(call), Done) << batch.err;
+    const auto once = batch.listed();
+    EXPECT_EQ(batch.run(call), Findings);
+    EXPECT_NE(batch.err.find("were taken off the list already on 20"), std::string::npos)
+        << batch.err;
+    EXPECT_NE(batch.err.find("Cut papers for Small"), std::string::npos) << batch.err;
+    EXPECT_EQ(batch.listed(), once);
+    EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--take-off", "--again"}), Done) << batch.err;
+    EXPECT_NE(batch.listed(), once);
+    EXPECT_EQ(batch.run(call), Findings);
+    EXPECT_EQ(batch.run({"papers", "undo"}), Done);
+    EXPECT_EQ(batch.run({"papers", "undo"}), Done);
+    EXPECT_EQ(batch.run(call), Done) << batch.err;
+    EXPECT_EQ(batch.listed(), once);
+    EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--again"}), WrongUse);
 }
 
 TEST(BatchCut, WritesAPdfAndPicturesButNeverOverAFile) {

@@ -22,6 +22,14 @@ class CuttingFixture : public testing::Test {
         asks.openSeveral = [this](QWidget*, const QString&, const QString&) {
             return toOpen.isEmpty() ? QStringList() : QStringList{toOpen};
         };
+        asks.cutAgain = [this](QWidget*, const QString& sentence) {
+            asked << sentence;
+            return cutAgain;
+        };
+        asks.import = [this](QWidget*, const QString& sentence, std::size_t, std::size_t) {
+            asked << sentence;
+            return toImport;
+        };
         asks.out = {.fileName = [this](QWidget*, const QString&, const QString&,
                                        const QString&) { return toSave; },
                     .replace = [](QWidget*, const QString&) { return true; },
@@ -33,6 +41,13 @@ class CuttingFixture : public testing::Test {
     std::filesystem::path folder() const { return m_folder.path().toStdString(); }
     std::filesystem::path file() const { return folder() / "papers.sqlite"; }
     PapersStore store() const { return *PapersStore::open(file()); }
+    // Another program that holds the list for itself until this is destroyed.
+    struct Holding {
+        explicit Holding(const std::filesystem::path& file) : other(file, 5'000) {
+            EXPECT_EQ(other.run("BEGIN EXCLUSIVE"), 0);
+        }
+        SqliteDatabase other;
+    };
 
     static PaperOnHand paper(const char* name, Size size, int count = 1,
                              PaperKind kind = PaperKind::WholeSheet) {
@@ -65,6 +80,9 @@ class CuttingFixture : public testing::Test {
     CuttingAsks asks;
     QString toOpen;
     QString toSave;
+    bool cutAgain = false;
+    ImportChoice toImport = ImportChoice::Nothing;
+    QStringList asked;
     QStringList printers;
 
   private:

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/cutting/cutting_window.h"
 
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QProgressBar>
+#include <QRegularExpression>
+#include <map>
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/plan_panel.h"
@@ -141,6 +146,89 @@ TEST_F(CuttingWindowTest, CuttingTakesSheetsOffPutsScrapsBackAndCanBeTakenBack) 
     EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
 }
 
+TEST_F(CuttingWindowTest, WhatAnotherWindowTookOffIsNotTakenOffAgainUnlessThePersonWantsIt) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    open();
+    CuttingWindow second(session, QString(), settings, file(), asks);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !second.isLooking(); }, 60'000));
+    QCoreApplication::processEvents();
+    press(*window, "Cut it: take off the papers");
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 4);
+    EXPECT_TRUE(asked.isEmpty());
+    press(second, "Cut it: take off the papers");
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 4);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_TRUE(asked.front().contains("off the list already")) << asked.front().toStdString();
+    EXPECT_TRUE(asked.front().contains("Cut papers for Summer")) << asked.front().toStdString();
+    cutAgain = true;
+    press(second, "Cut it: take off the papers");
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 3);
+    EXPECT_FALSE(button(second, "Cut it: take off the papers")->isEnabled());
+}
+
+TEST_F(CuttingWindowTest, APlanThatWasCutIsKnownWhenItsWindowIsOpenedAgain) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    open();
+    press(*window, "Cut it: take off the papers");
+    window.reset();
+    open();
+    EXPECT_TRUE(window->news().contains("off the list already")) << window->news().toStdString();
+    press(*window, "Put the papers back");
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 5);
+    waitForPlan();
+    EXPECT_EQ(window->news(), "The papers are back on the list.");
+    press(*window, "Cut it: take off the papers");
+    EXPECT_TRUE(asked.isEmpty());
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 4);
+}
+
+TEST_F(CuttingWindowTest, PapersCanBePutBackAfterThePageHasChanged) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    open();
+    press(*window, "Cut it: take off the papers");
+    EXPECT_TRUE(window->news().contains("Undo in Papers on hand")) << window->news().toStdString();
+    press(*window, "Give to all");
+    waitForPlan();
+    EXPECT_TRUE(button(*window, "Put the papers back")->isVisible());
+    press(*window, "Put the papers back");
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 5);
+    EXPECT_FALSE(button(*window, "Put the papers back")->isVisible());
+}
+
+TEST_F(CuttingWindowTest, PuttingBackIsNotOfferedAfterAnotherChangeOfTheList) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    open();
+    press(*window, "Cut it: take off the papers");
+    const int steps = window->panel().steps().count();
+    ASSERT_TRUE(store().add(paper("plum", inches(12, 12))));
+    QEvent front(QEvent::WindowActivate);
+    QCoreApplication::sendEvent(window.get(), &front);
+    EXPECT_FALSE(button(*window, "Put the papers back")->isVisible());
+    EXPECT_FALSE(window->isLooking());  // the plan in hand stays
+    EXPECT_EQ(window->panel().steps().count(), steps);
+    ASSERT_TRUE(*store().undo());
+    ASSERT_TRUE(*store().undo());
+    QCoreApplication::sendEvent(window.get(), &front);
+    waitForPlan();
+    EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
+}
+
+TEST_F(CuttingWindowTest, AListThatAnotherProgramHoldsIsASentenceAndReadLater) {
+    stock({paper("kraft", inches(12, 12), 5), paper("dots", inches(12, 12), 5)});
+    auto holding = std::make_unique<Holding>(file());
+    open();
+    EXPECT_TRUE(window->problem().contains("Another program is busy"))
+        << window->problem().toStdString();
+    EXPECT_TRUE(window->problem().contains("may not know what is on hand"));
+    EXPECT_FALSE(button(*window, "Cut it: take off the papers")->isEnabled());
+    holding.reset();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return window->problem().isEmpty(); }, 20'000));
+    waitForPlan();
+    EXPECT_FALSE(window->panel().words().contains("To buy"))
+        << window->panel().words().toStdString();
+    EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
+}
+
 TEST_F(CuttingWindowTest, NothingIsCutWhereAnotherProgramWasQuicker) {
     stock({paper("kraft", inches(12, 12), 1), paper("dots", inches(12, 12), 2)});
     open();
@@ -151,8 +239,119 @@ TEST_F(CuttingWindowTest, NothingIsCutWhereAnotherProgramWasQuicker) {
         }
     }
     press(*window, "Cut it: take off the papers");
-    EXPECT_FALSE(window->problem().isEmpty());
+    waitForPlan();
+    EXPECT_TRUE(window->problem().contains("Nothing was changed"))
+        << window->problem().toStdString();
     EXPECT_EQ(onHand("dots", PaperKind::WholeSheet), 2);
+}
+
+TEST_F(CuttingWindowTest, AListThatCannotBeReadStaysSaidBesideThePlan) {
+    test::writeFile(file(), "this is no database, and long enough to be looked at as one, surely");
+    open();
+    EXPECT_TRUE(window->problem().contains("may not know what is on hand"))
+        << window->problem().toStdString();
+    EXPECT_FALSE(button(*window, "Cut it: take off the papers")->isEnabled());
+}
+
+TEST_F(CuttingWindowTest, EnterPressesTheButtonWithTheFocusAndNeverTakesOffPapers) {
+    stock({paper("kraft", inches(12, 12), 2), paper("dots", inches(12, 12), 2)});
+    open();
+    window->panel().steps().setFocus();
+    window->panel().steps().setCurrentRow(0);
+    QTest::keyClick(&window->panel().steps(), Qt::Key_Return);
+    QTest::keyClick(table().paperBox(rowOf(blockId))->lineEdit(), Qt::Key_Return);
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 2);
+    EXPECT_TRUE(window->isVisible());
+    QPushButton* close = button(*window, "Close");
+    close->setFocus();
+    QTest::keyClick(close, Qt::Key_Return);
+    EXPECT_FALSE(window->isVisible());
+    EXPECT_EQ(onHand("kraft", PaperKind::WholeSheet), 2);
+}
+
+TEST_F(CuttingWindowTest, EveryLetterBelongsToOneControl) {
+    open();
+    std::map<QChar, QString> letters;
+    const auto look = [&](const QString& text) {
+        const auto at = text.indexOf(u'&');
+        if (at >= 0) {
+            const QChar letter = text[at + 1].toUpper();
+            EXPECT_TRUE(letters.emplace(letter, text).second)
+                << text.toStdString() << " and " << letters[letter].toStdString();
+        }
+    };
+    for (const auto* one : window->findChildren<QAbstractButton*>()) {
+        look(one->text());
+    }
+    for (const auto* one : window->findChildren<QLabel*>()) {
+        if (one->buddy()) {
+            look(one->text());
+        }
+    }
+    EXPECT_GE(letters.size(), 15U);
+}
+
+TEST_F(CuttingWindowTest, RemarksOfThePlanAreShown) {
+    open();
+    EXPECT_TRUE(window->panel().words().contains("Nothing is on hand of"))
+        << window->panel().words().toStdString();
+    EXPECT_TRUE(window->panel().words().contains("planned without an up direction"));
+}
+
+TEST_F(CuttingWindowTest, HalfTypedPapersSurviveThatOtherRowsGo) {
+    DiskFileStore files;
+    ASSERT_TRUE(savePage(files, folder() / "Zoo.page.svg", {pageToCut(), {}}));
+    open();
+    toOpen = QString::fromStdString(folder() / "Zoo.page.svg");
+    press(*window, "Add pages…");
+    ASSERT_EQ(table().rowCount(), 6);
+    QApplication::setActiveWindow(window.get());
+    QComboBox* box = table().paperBox(rowOfMat());
+    box->setFocus();
+    QTest::keyClicks(box->lineEdit(), "white");
+    window->onlyThisPage();  // by its key, which leaves the focus where it is
+    EXPECT_EQ(table().rowCount(), 3);
+    EXPECT_EQ(session.sketch().pieces.at(slotId).mats.front().paper, "white");
+}
+
+TEST_F(CuttingWindowTest, UndoByKeyInAPaperBoxIsTheWindows) {
+    open();
+    QApplication::setActiveWindow(window.get());
+    QComboBox* box = table().paperBox(rowOfMat());
+    box->setFocus();
+    QTest::keyClicks(box->lineEdit(), "white");
+    QTest::keyClick(box->lineEdit(), Qt::Key_Return);
+    ASSERT_EQ(session.sketch().pieces.at(slotId).mats.front().paper, "white");
+    QTest::keySequence(box->lineEdit(), QKeySequence(QKeySequence::Undo));
+    EXPECT_EQ(session.sketch(), pageToCut());
+    EXPECT_EQ(box->currentText(), "");
+}
+
+TEST_F(CuttingWindowTest, OnlyStepsTakenBackHereAreOfferedToBeDoneAgain) {
+    ASSERT_TRUE(session.perform(removePieces(session.sketch(), std::span(&stripId, 1)), "Remove"));
+    session.undoStack().undo();
+    open();
+    EXPECT_FALSE(button(*window, "Redo")->isEnabled());
+    press(*window, "Give to all");
+    press(*window, "Undo");
+    EXPECT_TRUE(button(*window, "Redo")->isEnabled());
+}
+
+TEST_F(CuttingWindowTest, AMiddleThatCannotBeUsedIsNotOfferedAndSaysWhy) {
+    Sketch sketch = pageToCut();
+    sketch.pieces.at(slotId).shape = OvalShape{};
+    session.reset(sketch);
+    open();
+    EXPECT_FALSE(table().middleSwitch(rowOfMat())->isEnabled());
+    EXPECT_TRUE(table().middleSwitch(rowOfMat())->toolTip().contains("Only of a rectangle"));
+}
+
+TEST_F(CuttingWindowTest, WhatIsLeftOfSheetsToBuyIsSaid) {
+    open();
+    EXPECT_TRUE(button(*window, "Cut it: take off the papers")->toolTip().contains("to buy (2)"));
+    press(*window, "Cut it: take off the papers");
+    EXPECT_TRUE(window->news().contains("What is left of the 2 sheets to buy"))
+        << window->news().toStdString();
 }
 
 TEST_F(CuttingWindowTest, TheChosenStepIsMarkedInThePicture) {
@@ -207,9 +406,32 @@ TEST_F(CuttingWindowTest, PlansSeveralPagesAndLeavesTheOthersAsTheyAre) {
     waitForPlan();
     EXPECT_EQ(table().rowCount(), 6);
     EXPECT_FALSE(table().paperBox(5)->isEnabled());
+    EXPECT_TRUE(window->news().contains("chosen where those pages are open"));
+    EXPECT_EQ(table().lines()[5].name.count("Zoo"), 1) << table().lines()[5].name.toStdString();
     EXPECT_EQ(sheets(), 2);  // two strips on one sheet, two blocks on the other
     press(*window, "Only this page");
     EXPECT_EQ(table().rowCount(), 3);
+}
+
+TEST_F(CuttingWindowTest, APageIsPlannedOnceHoweverOftenItIsAdded) {
+    DiskFileStore files;
+    ASSERT_TRUE(savePage(files, folder() / "Zoo.page.svg", {pageToCut(), {}}));
+    ASSERT_TRUE(savePage(files, folder() / "own.page.svg", {pageToCut(), {}}));
+    std::filesystem::create_symlink(folder() / "Zoo.page.svg", folder() / "Link.page.svg");
+    window = std::make_unique<CuttingWindow>(session, QString::fromStdString(folder() / "own"),
+                                             settings, file(), asks);
+    window->show();
+    for (const char* name : {"Zoo.page.svg", "Zoo.page.svg", "Link.page.svg", "own.page.svg"}) {
+        toOpen = QString::fromStdString(folder() / name);
+        press(*window, "Add pages…");
+        EXPECT_EQ(table().rowCount(), 6) << name;
+    }
+    EXPECT_EQ(window->problem(), "own is in this plan already and was not added again.");
+    press(*window, "Only this page");
+    toOpen = QString::fromStdString(folder() / "Zoo.page.svg");
+    press(*window, "Add pages…");
+    EXPECT_EQ(table().rowCount(), 6);
+    EXPECT_EQ(window->problem(), "");
 }
 
 TEST_F(CuttingWindowTest, APageThatCannotBeReadIsASentence) {
@@ -217,6 +439,7 @@ TEST_F(CuttingWindowTest, APageThatCannotBeReadIsASentence) {
     open();
     toOpen = QString::fromStdString(folder() / "broken.page.svg");
     press(*window, "Add pages…");
+    waitForPlan();
     EXPECT_TRUE(window->problem().contains("broken.page.svg"));
 }
 
@@ -263,6 +486,12 @@ TEST_F(CuttingWindowTest, ALongSearchShowsItsPlanAtOnceAndCanBeStopped) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return stop->isVisible() && sheets() > 0; }, 60'000))
         << window->panel().words().toStdString();
     EXPECT_TRUE(button(*window, "Cut it: take off the papers")->isEnabled());
+    QString words;
+    for (const auto* bar : window->findChildren<QProgressBar*>()) {
+        words += bar->isVisible() ? bar->text() : QString();
+    }
+    static const QRegularExpression known("^\\d+ sheets so far, at least \\d+: \\d+ of 60 s$");
+    EXPECT_TRUE(known.match(words).hasMatch()) << words.toStdString();
     QTest::mouseClick(stop, Qt::LeftButton);
     waitForPlan();
     EXPECT_TRUE(window->news().contains("Stopped")) << window->news().toStdString();

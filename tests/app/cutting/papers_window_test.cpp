@@ -385,12 +385,48 @@ TEST_F(PapersWindowTest, ExportsATableThatCanBeImportedAgain) {
     toSave = QString::fromStdString(folder() / "papers");
     press(*window, "Export CSV…");
     toOpen = toSave + ".csv";
+    toImport = ImportChoice::All;
     press(*window, "Import CSV…");
     EXPECT_EQ(window->problem(), "");
     ASSERT_EQ(rows(), 2);
     EXPECT_EQ(cell(0, PapersModel::Name), cell(1, PapersModel::Name));
     press(*window, "Undo");
     EXPECT_EQ(rows(), 1);
+}
+
+TEST_F(PapersWindowTest, ATableOfWhatIsThereAlreadyDoesNotDoubleTheList) {
+    const PaperOnHand papers[] = {paper("dots", inches(12, 12), 2), paper("kraft", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    open();
+    toSave = QString::fromStdString(folder() / "papers.csv");
+    press(*window, "Export CSV…");
+    toOpen = toSave;
+    press(*window, "Import CSV…");
+    EXPECT_EQ(rows(), 2);
+    EXPECT_EQ(asked, QStringList{"Everything in papers.csv is on the list already (2)."});
+    std::string table = test::readFile(folder() / "papers.csv");
+    test::writeFile(folder() / "papers.csv", table + "plum,12,12,3,,,,,,,\r\n");
+    toImport = ImportChoice::OnlyNew;
+    press(*window, "Import CSV…");
+    EXPECT_EQ(asked.back(),
+              "Of the papers in papers.csv there are 2 on the list already and 1 new.");
+    EXPECT_EQ(rows(), 3);
+    EXPECT_EQ(window->news(), "Imported 1 paper from papers.csv.");
+    press(*window, "Undo");
+    EXPECT_EQ(rows(), 2);
+}
+
+TEST_F(PapersWindowTest, AListThatAnotherProgramHoldsIsASentenceAndReadLater) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    auto holding = std::make_unique<Holding>(file());
+    open();
+    EXPECT_TRUE(window->problem().contains("Another program is busy"))
+        << window->problem().toStdString();
+    EXPECT_FALSE(button(*window, "Add paper…")->isEnabled());
+    holding.reset();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return rows() == 1; }, 20'000));
+    EXPECT_EQ(window->problem(), "");
+    EXPECT_TRUE(button(*window, "Add paper…")->isEnabled());
 }
 
 TEST_F(PapersWindowTest, NamesTheLineOfATableThatCannotBeRead) {

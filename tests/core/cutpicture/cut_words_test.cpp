@@ -84,20 +84,80 @@ TEST(CutWords, AStepSaysWhereTheTrimmerIsSetAndWhatComesOff) {
     CutStep step{0, 1, 2, CutDirection::Level, Length::inches(3), Length::inches(3), true, true};
     sheet.steps.steps = {step};
     EXPECT_EQ(stepSentence(sheet, 0),
-              "Turn. Set the trimmer to 3 in and cut the sheet: A and a leftover.");
-    step.set = false;
-    step.turn = false;
-    sheet.steps.steps = {step};
-    EXPECT_EQ(stepSentence(sheet, 0), "At the same setting cut the sheet: A and a leftover.");
-    step.set = true;
+              "Lay the sheet with its top edge to the left. Set the trimmer to 3 in and cut the "
+              "sheet: A and a leftover.");
     sheet.plan.parts[0].at = Length::inches(3, 1, 32);
     sheet.plan.parts[1].area.y.high = sheet.plan.parts[2].area.y.low = Length::inches(3, 1, 32);
     step.setting = Length::inches(3, 1, 32);
     step.shown = Length::inches(3, 1, 16);
     sheet.steps.steps = {step};
     EXPECT_EQ(stepSentence(sheet, 0),
-              "Set the trimmer to ≈3 1/16 in and cut the sheet: A and a leftover. A comes out "
-              "1/32 in too long from top to bottom.");
+              "Lay the sheet with its top edge to the left. Set the trimmer to ≈3 1/16 in and cut "
+              "the sheet: A and a leftover. A comes out 1/32 in too long from top to bottom.");
+}
+
+// Strips of 6 and 2 1/2 in width, then cut across at 4 and 5 in: nobody has turned the second strip
+// when its turn comes.
+PlannedSheet twoStrips(Size size) {
+    CutJob job;
+    job.pieces = {{{Length::inches(6), Length::inches(4)}, 1, false, 0},
+                  {{Length::inches(6), size.height - Length::inches(4)}, 1, false, 0},
+                  {{size.width - Length::inches(6), Length::inches(5)}, 1, false, 0},
+                  {{size.width - Length::inches(6), size.height - Length::inches(5)}, 1, false, 0}};
+    job.sheets = {{size, std::nullopt, 1, {}, 0}};
+    return test::plannedSheets(job).front();
+}
+
+TEST(CutWords, EveryStepSaysHowItsOwnPartLies) {
+    const Size letter{Length::inches(8, 1, 2), Length::inches(11)};
+    const std::vector<std::string> said = stepSentences(twoStrips(letter));
+    ASSERT_EQ(said.size(), 3U);
+    EXPECT_TRUE(
+        said[0].starts_with("Lay the sheet 8 1/2 in wide and 11 in high. Set the trimmer "
+                            "to "))
+        << said[0];
+    for (const std::size_t step : {1U, 2U}) {
+        EXPECT_NE(said[step].find(", turned with its top edge to the left: "), std::string::npos)
+            << said[step];
+    }
+    for (const std::string& sentence : said) {
+        EXPECT_EQ(sentence.find("Turn."), std::string::npos) << sentence;
+    }
+}
+
+TEST(CutWords, ASheetIsLaidDownByItsPatternOrItsSides) {
+    const Size square{Length::inches(12), Length::inches(12)};
+    PlannedSheet sheet = twoStrips(square);
+    EXPECT_TRUE(stepSentence(sheet, 0).starts_with("Set the trimmer to "))
+        << stepSentence(sheet, 0);
+    sheet.hasUp = true;
+    EXPECT_TRUE(stepSentence(sheet, 0).starts_with("Lay the sheet with its pattern upright. Set "))
+        << stepSentence(sheet, 0);
+    sheet = twoStrips({Length::inches(8, 1, 2), Length::inches(11)});
+    sheet.hasUp = true;
+    EXPECT_TRUE(stepSentence(sheet, 0).starts_with(
+        "Lay the sheet 8 1/2 in wide and 11 in high, its pattern upright. Set "))
+        << stepSentence(sheet, 0);
+}
+
+// What came off by a cut across lies turned, and so may what is cut after one.
+TEST(CutWords, APartThatMayLieTurnedIsLaidUprightAgain) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        Random random(seed);
+        for (const PlannedSheet& sheet : test::plannedSheets(test::randomCutJob(random))) {
+            const std::vector<std::string> said = stepSentences(sheet);
+            for (std::size_t i = 1; i < said.size(); ++i) {
+                const CutStep& step = sheet.steps.steps[i];
+                const bool isLevel = step.direction == CutDirection::Level;
+                const bool afterLevel = sheet.steps.steps[i - 1].direction == CutDirection::Level;
+                EXPECT_EQ(said[i].find(", turned with its top edge") != std::string::npos, isLevel)
+                    << "seed " << seed << ": " << said[i];
+                EXPECT_TRUE(isLevel || !afterLevel ||
+                            said[i].find(", upright as it lay") != std::string::npos)
+                    << "seed " << seed << ": " << said[i];
+            }
+        }
+    }
 }
 
 // 5 in less 2 31/32 in are 2 1/32 in; with the trimmer at 3 in 2 in are left.
@@ -111,11 +171,12 @@ TEST(CutWords, WhatLiesBehindTheBladeHasTheOppositeError) {
     const PlannedSheet& sheet = sheets.front();
     ASSERT_EQ(sheet.steps.steps.size(), 1U);
     const bool isNarrowFirst = sheet.plan.parts[1].piece == 1;
-    EXPECT_EQ(stepSentence(sheet, 0),
-              fmt::format("Set the trimmer to ≈{} in and cut the sheet: A and B. A comes out 1/32 "
-                          "in too long from left to right. B comes out 1/32 in too short from left "
-                          "to right.",
-                          isNarrowFirst ? "2 1/16" : "3"));
+    EXPECT_EQ(
+        stepSentence(sheet, 0),
+        fmt::format("Lay the sheet 5 in wide and 12 in high. Set the trimmer to ≈{} in and cut "
+                    "the sheet: A and B. A comes out 1/32 in too long from left to right. B "
+                    "comes out 1/32 in too short from left to right.",
+                    isNarrowFirst ? "2 1/16" : "3"));
     PlannedSheet fine = sheet;
     fine.scale = Scale::ThirtySecondInch;
     fine.steps.steps[0].shown = fine.steps.steps[0].setting;

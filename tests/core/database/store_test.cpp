@@ -5,6 +5,7 @@
 #include <sys/stat.h>
 
 #include <array>
+#include <chrono>
 #include <fstream>
 
 #include "tests/support/temporary_folder.h"
@@ -122,6 +123,21 @@ TEST_F(StoreTest, ATransactionThatCannotBeginSaysSo) {
     StoreTransaction second(*database);
     EXPECT_FALSE(second.hasBegun());
     EXPECT_FALSE(second.commit());
+}
+
+TEST_F(StoreTest, AWindowWaitsOnlyShortlyForAnotherProgramAndSaysWhy) {
+    auto other = openStore(m_file, oldKind);
+    ASSERT_TRUE(other);
+    ASSERT_EQ(other->run("BEGIN EXCLUSIVE"), 0);
+    const auto began = std::chrono::steady_clock::now();
+    const auto refused = openStore(m_file, oldKind, windowPatience);
+    EXPECT_LT(std::chrono::steady_clock::now() - began, storePatience / 2);
+    ASSERT_FALSE(refused);
+    EXPECT_NE(refused.error().sentence.find("Another program is busy with the list of things"),
+              std::string::npos)
+        << refused.error().sentence;
+    ASSERT_EQ(other->run("COMMIT"), 0);
+    EXPECT_TRUE(openStore(m_file, oldKind, windowPatience));
 }
 
 }  // namespace

@@ -220,11 +220,15 @@ TEST(PaperPieces, NoMiddleWhereNothingIsLeftOrTheShapeIsRound) {
     Piece photo = mattedPhoto({in(3, 2), in(6)});
     photo.mats[0].gutted = true;
     EXPECT_TRUE(cutFrom(pageOf({photo}))[0].middle);  // 1/2 in is left
+    EXPECT_EQ(cutFrom(pageOf({photo}))[0].noMiddle, "");
     photo.size.width -= Length::fromTicks(1);
     EXPECT_FALSE(cutFrom(pageOf({photo}))[0].middle);
+    EXPECT_NE(cutFrom(pageOf({photo}))[0].noMiddle.find("too small"), std::string::npos);
     photo.size = {in(4), in(6)};
     photo.shape = OvalShape{};
     EXPECT_FALSE(cutFrom(pageOf({photo}))[0].middle);
+    photo.mats[0].gutted = false;  // said before it is switched on
+    EXPECT_NE(cutFrom(pageOf({photo}))[0].noMiddle.find("Only of a rectangle"), std::string::npos);
 }
 
 }  // namespace

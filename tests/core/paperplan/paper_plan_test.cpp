@@ -6,11 +6,23 @@
 
 #include <algorithm>
 
+#include "core/paperplan/plan_key.h"
 #include "tests/core/paperplan/plan_laws.h"
 #include "tests/support/temporary_folder.h"
 
 namespace matwright {
 namespace {
+
+// Whether it was done now; false where it had been done before.
+bool isDone(const Result<std::optional<std::int64_t>>& cut) {
+    EXPECT_TRUE(cut) << (cut ? "" : cut.error().sentence);
+    return cut && *cut;
+}
+
+void removeLast(Sketch& sketch) {
+    sketch.pieces.erase(sketch.order.back());
+    sketch.order.pop_back();
+}
 
 constexpr Length in(std::int64_t whole) {
     return Length::inches(whole);
@@ -218,11 +230,11 @@ TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
     const PaperPage page = pageWith({blockOf({in(12), in(7)}, "Kraft")});
     const auto onHand = *store->list();
     const auto plan = planOf(page, onHand);
-    const PapersCut cut = papersCut(plan, onHand, "Cut papers for Holiday", "plan 1");
+    const PapersCut cut = papersCut(plan, onHand, "Cut papers for Holiday", cutName(plan.key));
     ASSERT_EQ(cut.taken.size(), 1U);
     EXPECT_EQ(cut.taken[0].planned, onHand[0]);
-    EXPECT_EQ(store->cut(cut), Result<bool>(true));
-    EXPECT_EQ(store->cut(cut), Result<bool>(false));
+    EXPECT_TRUE(isDone(store->cut(cut)));
+    EXPECT_FALSE(isDone(store->cut(cut)));
     const auto after = *store->list();
     ASSERT_EQ(after.size(), 2U);
     EXPECT_EQ(after[0].count, 1);
@@ -231,6 +243,82 @@ TEST(PaperPlan, WhatIsCutIsTakenOffAndLeftoversComeBack) {
     EXPECT_EQ(after[1].thickness, "216 gsm");
     ASSERT_EQ(store->cutPieces()->size(), 1U);
     EXPECT_EQ(store->cutPieces()->front().size, (Size{in(12), in(7)}));
+}
+
+TEST(PaperPlan, ItsKeyTellsWhatIsCutAndNotFromWhat) {
+    const PaperPage page =
+        pageWith({blockOf({in(12), in(7)}, "Kraft"), blockOf({in(3), in(4)}, "dots")});
+    const std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(12), in(12)}, 2)};
+    const std::string key = planOf(page, {}).key;
+    EXPECT_EQ(key.size(), 32U);
+    EXPECT_EQ(planOf(page, onHand).key, key);
+    EXPECT_EQ(planOf(page, onHand, nothingToBuy()).key, key);
+    const PaperPage zoo = pageWith({blockOf({in(2), in(2)}, "dots")});
+    const PaperPage both[] = {page, zoo};
+    const PaperPage turned[] = {zoo, page};
+    EXPECT_EQ(planPapers(both, {}, {})->key, planPapers(turned, {}, {})->key);
+    EXPECT_NE(planPapers(both, {}, {})->key, key);
+    for (int what = 0; what < 4; ++what) {
+        PaperPage other = page;
+        Piece& piece = other.sketch.pieces.begin()->second;
+        what == 0   ? void(piece.paper = "plum")
+        : what == 1 ? void(piece.size.width = in(11))
+        : what == 2 ? void(other.sketch.name = "Another")
+                    : removeLast(other.sketch);
+        EXPECT_NE(planOf(other, {}).key, key) << what;
+    }
+}
+
+TEST(PaperPlan, OfTwoWindowsThatCutTheSameOneTakesItOff) {
+    const test::TemporaryFolder folder;
+    auto first = PapersStore::open(folder / "papers.sqlite");
+    auto second = PapersStore::open(folder / "papers.sqlite");
+    ASSERT_TRUE(first->add(sheetOf(0, "kraft", {in(12), in(12)}, 5)));
+    const PaperPage page = pageWith({blockOf({in(12), in(7)}, "kraft")});
+    const auto cutOf = [&](PapersStore& store, const std::optional<PapersChange>& before) {
+        const auto onHand = *store.list();
+        const auto plan = planOf(page, onHand);
+        return store.cut(papersCut(plan, onHand, "Cut papers", cutName(plan.key, before)));
+    };
+    EXPECT_TRUE(isDone(cutOf(*first, {})));
+    EXPECT_FALSE(isDone(cutOf(*second, {})));
+    EXPECT_EQ(second->list()->front().count, 4);
+    const auto before = *second->lastCut(planOf(page, {}).key);
+    ASSERT_TRUE(before);
+    // Both want it once more, and both know of the first time only.
+    EXPECT_TRUE(isDone(cutOf(*second, before)));
+    EXPECT_FALSE(isDone(cutOf(*first, before)));
+    const auto after = *first->lastCut(planOf(page, {}).key);
+    ASSERT_TRUE(after);
+    EXPECT_NE(after->number, before->number);
+    ASSERT_TRUE(*first->undo());
+    EXPECT_EQ(*first->lastCut(planOf(page, {}).key), before);
+    ASSERT_TRUE(*first->undo());
+    EXPECT_EQ(*first->lastCut(planOf(page, {}).key), std::nullopt);
+    EXPECT_TRUE(isDone(cutOf(*first, {})));
+}
+
+TEST(PaperPlan, TheSearchTellsItsSheetsAndHowManyThereAreAtLeast) {
+    const CutJob bought{{}, {{{in(12), in(12)}, std::nullopt, 10'000, {}, 0}}, {}};
+    EXPECT_EQ(paperProgress({3, 30'000, 20'000}, bought), (PaperProgress{3, 2}));
+    EXPECT_EQ(paperProgress({3, 30'000, 20'001}, bought), (PaperProgress{3, 3}));
+    // Two on hand and nothing bought: what is to be bought is dearer than the whole plan.
+    const CutJob mixed{{},
+                       {{{in(12), in(12)}, std::nullopt, 10'000, {}, 0},
+                        {{in(12), in(12)}, 2, 100, {}, 0},
+                        {{in(3), in(3)}, 4, 1, {}, 0}},
+                       {}};
+    EXPECT_EQ(paperProgress({2, 200, 200}, mixed), (PaperProgress{2, 2}));
+    EXPECT_EQ(paperProgress({4, 10'201, 10'100}, mixed), (PaperProgress{4, 2}));
+    EXPECT_EQ(paperProgress({4, 203, 202}, mixed), (PaperProgress{4, 4}));
+    EXPECT_EQ(paperProgress({0, 0, 0}, mixed), (PaperProgress{0, 0}));
+    std::vector<PaperProgress> told;
+    const PaperPage page =
+        pageWith({blockOf({in(12), in(7)}, "kraft"), blockOf({in(12), in(7)}, "kraft")});
+    ASSERT_TRUE(planPapers(std::span(&page, 1), {}, {}, {},
+                           [&](const PaperProgress& now) { told.push_back(now); }));
+    ASSERT_FALSE(told.empty());
+    EXPECT_EQ(told.back(), (PaperProgress{2, 2}));
 }
 
 TEST(PaperPlan, LeftoversOfABoughtSheetComeIntoTheList) {

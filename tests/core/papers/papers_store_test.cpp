@@ -12,6 +12,12 @@
 namespace matwright {
 namespace {
 
+// Whether it was done now; false where it had been done before.
+bool isDone(const Result<std::optional<std::int64_t>>& cut) {
+    EXPECT_TRUE(cut) << (cut ? "" : cut.error().sentence);
+    return cut && *cut;
+}
+
 PaperOnHand kraft(int count, Size size = {Length::inches(12), Length::inches(12)}) {
     PaperOnHand paper;
     paper.name = "kraft";
@@ -226,24 +232,41 @@ TEST_F(PapersStoreTest, ACutToldAgainChangesNothingUntilItIsTakenBack) {
     PapersCut cut{"Cut papers", {{seen.id, 2, seen}}, {}, {}};
     cut.pieces.push_back({"mat", "kraft", {Length::inches(2), Length::inches(3)}, 1});
     cut.once = "plan 1";
-    EXPECT_EQ(store.cut(cut), Result<bool>(true));
+    EXPECT_TRUE(isDone(store.cut(cut)));
     const std::int64_t last = *store.version();
-    EXPECT_EQ(store.cut(cut), Result<bool>(false));
-    EXPECT_EQ(other.cut(cut), Result<bool>(false));
+    EXPECT_FALSE(isDone(store.cut(cut)));
+    EXPECT_FALSE(isDone(other.cut(cut)));
     EXPECT_EQ(listOf(store).front().count, 3);
     EXPECT_EQ(store.cutPieces()->size(), 1U);
     EXPECT_EQ(*store.version(), last);
     ASSERT_TRUE(*store.undo());
     ASSERT_TRUE(*store.redo());
-    EXPECT_EQ(store.cut(cut), Result<bool>(false));
+    EXPECT_FALSE(isDone(store.cut(cut)));
     ASSERT_TRUE(*store.undo());
-    EXPECT_EQ(other.cut(cut), Result<bool>(true));
+    EXPECT_TRUE(isDone(other.cut(cut)));
     EXPECT_EQ(listOf(store).front().count, 3);
     cut.once = "plan 2";
-    EXPECT_EQ(store.cut(cut), Result<bool>(true));
+    EXPECT_TRUE(isDone(store.cut(cut)));
     cut.once = std::string(maxCutNameBytes + 1, 'x');
     EXPECT_FALSE(store.cut(cut));
     EXPECT_EQ(listOf(store).front().count, 1);
+}
+
+TEST_F(PapersStoreTest, TheLastCutOfANameIsFoundWithItsDay) {
+    PapersStore store = open();
+    ASSERT_TRUE(store.add(kraft(5)));
+    const PaperOnHand seen = listOf(store).front();
+    EXPECT_EQ(*store.lastCut("plan"), std::nullopt);
+    EXPECT_EQ(*store.lastCut(""), std::nullopt);
+    for (const char* name : {"plan", "plan after 2", "planet", ""}) {
+        PapersCut cut{std::string("Cut ") + name, {{seen.id, 1, seen}}, {}, {}, name};
+        ASSERT_TRUE(isDone(store.cut(cut))) << name;
+    }
+    const auto last = store.lastCut("plan");
+    ASSERT_TRUE(last && *last);
+    EXPECT_EQ((*last)->label, "Cut plan after 2");
+    EXPECT_EQ((*last)->when.size(), 19U);
+    EXPECT_EQ((*store.lastCut("planet"))->label, "Cut planet");
 }
 
 TEST_F(PapersStoreTest, ACutToldAgainAfterManyChangesIsStillKnown) {
@@ -259,7 +282,7 @@ TEST_F(PapersStoreTest, ACutToldAgainAfterManyChangesIsStillKnown) {
         changed.count = 10 + i;
         ASSERT_TRUE(store.change(before, changed));
     }
-    EXPECT_EQ(store.cut(cut), Result<bool>(false));
+    EXPECT_FALSE(isDone(store.cut(cut)));
 }
 
 TEST_F(PapersStoreTest, ACutOfAPaperThatWasChangedMeanwhileIsRefused) {
