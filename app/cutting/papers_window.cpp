@@ -18,10 +18,11 @@
 
 #include "app/cutting/papers_model.h"
 #include "app/folders/personal_folders.h"
+#include "app/panels/list_rows.h"
 #include "app/panels/paper_pictures.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/settings/settings.h"
 
 namespace matwright::app {
@@ -61,8 +62,7 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
       m_empty(new QLabel(tr("No papers yet.\n\nAdd the sheets and scraps you have; the cutting "
                             "plan uses them before it asks you to buy any."))),
       m_search(new QLineEdit),
-      m_news(new QLabel),
-      m_problem(new TintedLabel(Tint::Wrong)) {
+      m_foot(new WindowFoot) {
     setWindowTitle(tr("Papers on hand"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     auto* column = new QVBoxLayout(this);
@@ -78,7 +78,8 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
     shown->addWidget(m_table);
     column->addLayout(shown, 1);
     m_empty->raise();
-    column->addWidget(makeFoot());
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.86).boundedTo({980, 660}));
     addKeys();
     m_later.setSingleShot(true);
@@ -89,16 +90,6 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
 }
 
 PapersWindow::~PapersWindow() = default;
-
-QPushButton* PapersWindow::addButton(QHBoxLayout* row, const QString& text,
-                                     void (PapersWindow::*pressed)()) {
-    auto* button = new QPushButton(text);
-    settle(button);
-    button->setAutoDefault(false);
-    connect(button, &QPushButton::clicked, this, pressed);
-    row->addWidget(button);
-    return button;
-}
 
 QWidget* PapersWindow::makeHead() {
     auto* head = new QWidget;
@@ -113,10 +104,10 @@ QWidget* PapersWindow::makeHead() {
         showState();
     });
     row->addWidget(m_search, 1);
-    m_undo = addButton(row, tr("&Undo"), &PapersWindow::undo);
-    m_redo = addButton(row, tr("&Redo"), &PapersWindow::redo);
-    m_import = addButton(row, tr("&Import CSV…"), &PapersWindow::importCsv);
-    m_export = addButton(row, tr("E&xport CSV…"), &PapersWindow::exportCsv);
+    m_undo = addButton(row, tr("&Undo"), this, &PapersWindow::undo);
+    m_redo = addButton(row, tr("&Redo"), this, &PapersWindow::redo);
+    m_import = addButton(row, tr("&Import CSV…"), this, &PapersWindow::importCsv);
+    m_export = addButton(row, tr("E&xport CSV…"), this, &PapersWindow::exportCsv);
     return head;
 }
 
@@ -124,21 +115,13 @@ void PapersWindow::buildTable() {
     m_filter->setSourceModel(m_model);
     m_table->setModel(m_filter);
     m_table->setItemDelegate(new RoomyCell(m_table));
-    m_table->setAccessibleName(tr("Papers on hand"));
-    m_table->verticalHeader()->hide();
+    setUpRows(*m_table, tr("Papers on hand"));
     m_table->verticalHeader()->setDefaultSectionSize(paperRowHeight);
     QHeaderView* columns = m_table->horizontalHeader();
     columns->setSectionResizeMode(QHeaderView::ResizeToContents);
     columns->setSectionResizeMode(PapersModel::Name, QHeaderView::Stretch);
-    columns->setHighlightSections(false);
-    columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     columns->setMinimumHeight(controlHeight);
     m_table->setIconSize(PapersModel::swatchSize);
-    m_table->setShowGrid(false);
-    m_table->setAlternatingRowColors(true);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setTabKeyNavigation(false);
     m_table->setSortingEnabled(true);
     m_table->sortByColumn(PapersModel::Name, Qt::AscendingOrder);
     connect(m_table, &QTableView::activated, this, &PapersWindow::askToChange);
@@ -146,31 +129,13 @@ void PapersWindow::buildTable() {
             &PapersWindow::showState);
 }
 
-QWidget* PapersWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    m_news->setTextFormat(Qt::PlainText);
-    m_news->setWordWrap(true);
-    row->addWidget(m_news, 1);
-    m_change = addButton(row, tr("&Change…"), &PapersWindow::askToChange);
-    m_remove = addButton(row, tr("Re&move"), &PapersWindow::removeChosen);
-    auto* close = new QPushButton(tr("C&lose"));
+void PapersWindow::buildFoot() {
+    m_change = m_foot->add(tr("&Change…"), this, &PapersWindow::askToChange);
+    m_remove = m_foot->add(tr("Re&move"), this, &PapersWindow::removeChosen);
+    m_foot->add(tr("C&lose"), this, &PapersWindow::reject);
     m_add = new PrimaryButton(tr("&Add paper…"));
-    for (QPushButton* button : {close, m_add}) {
-        button->setAutoDefault(false);
-        row->addWidget(button);
-    }
-    for (QPushButton* button : {m_change, m_remove, close, m_add}) {
-        button->setMinimumHeight(controlHeight + 4);
-    }
     connect(m_add, &QPushButton::clicked, this, &PapersWindow::askToAdd);
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    column->addLayout(row);
-    return foot;
+    m_foot->add({m_add});
 }
 
 void PapersWindow::addKeys() {
@@ -239,7 +204,7 @@ bool PapersWindow::read() {
         return false;
     }
     if (std::exchange(m_version, *version) < 0) {
-        m_problem->hide();
+        m_foot->say(m_foot->news());
     }
     m_model->setPapers(std::move(*papers), m_settings.value().scale);
     return true;

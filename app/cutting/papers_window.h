@@ -9,7 +9,6 @@
 #include "app/cutting/cutting_asks.h"
 #include "core/papers/papers_store.h"
 
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -21,7 +20,7 @@ class PaperPictures;
 class PapersFilter;
 class PapersModel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // The file of the papers on hand: papers.sqlite in the person's data folder.
 std::filesystem::path personalPapersFile();
@@ -61,8 +60,7 @@ class PapersWindow final : public QDialog {
   private:
     QWidget* makeHead();
     void buildTable();
-    QWidget* makeFoot();
-    QPushButton* addButton(QHBoxLayout* row, const QString& text, void (PapersWindow::*pressed)());
+    void buildFoot();
     void addKeys();
     std::vector<PaperOnHand> chosen() const;
     void choose(std::span<const PaperId> ids);
@@ -104,8 +102,7 @@ class PapersWindow final : public QDialog {
     QPushButton* m_redo = nullptr;
     QPushButton* m_import = nullptr;
     QPushButton* m_export = nullptr;
-    QLabel* m_news;
-    TintedLabel* m_problem;
+    WindowFoot* m_foot;
 };
 
 }  // namespace matwright::app

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <QAccessible>
 #include <QFileInfo>
-#include <QLabel>
 #include <QLineEdit>
 #include <QTableView>
 #include <algorithm>
@@ -12,7 +10,7 @@
 #include "app/cutting/papers_window.h"
 #include "app/files/paths.h"
 #include "app/panels/paper_pictures.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/settings/settings.h"
 #include "core/papers/known_papers.h"
 #include "core/papers/papers_csv.h"
@@ -111,7 +109,10 @@ void PapersWindow::importCsv() {
     }
     Result<std::vector<PaperOnHand>> papers = readPapersCsv(*text);
     if (!papers) {
-        return complain(papers.error());
+        return complain({papers.error().code, papers.error().sentence, file.toStdString()});
+    }
+    if (papers->empty()) {
+        return say(tr("There are no papers in %1.").arg(file));
     }
     const auto added = toImport(std::move(*papers), file);
     if (!added) {
@@ -232,26 +233,19 @@ void PapersWindow::chooseChanged(const std::vector<PaperOnHand>& before) {
 }
 
 void PapersWindow::say(const QString& sentence) {
-    m_problem->hide();
-    m_news->setText(sentence);
-    QAccessibleEvent alert(m_news, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_foot->say(sentence);
 }
 
 void PapersWindow::complain(const Error& error) {
-    m_news->clear();
-    m_problem->setText(shownText(error));
-    m_problem->show();
-    QAccessibleEvent alert(m_problem, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_foot->say({}, shownText(error));
 }
 
 QString PapersWindow::problem() const {
-    return m_problem->isHidden() ? QString() : m_problem->text();
+    return m_foot->problem();
 }
 
 QString PapersWindow::news() const {
-    return m_news->text();
+    return m_foot->news();
 }
 
 }  // namespace matwright::app

@@ -1,84 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "app/cutting/papers_window.h"
 
-#include <QComboBox>
-#include <QIcon>
-#include <QLineEdit>
 #include <QSpinBox>
-#include <QTableView>
-#include <QTimer>
 
-#include "app/cutting/paper_dialog.h"
-#include "app/cutting/papers_model.h"
-#include "tests/app/cutting/cutting_fixture.h"
+#include "core/database/sqlite_database.h"
+#include "tests/app/cutting/papers_window_fixture.h"
+
 #include "tests/support/temporary_folder.h"
 
 namespace matwright::app {
 namespace {
 
-class PapersWindowTest : public CuttingFixture {
-  protected:
-    void open() {
-        window = std::make_unique<PapersWindow>(file(), settings, asks, nullptr);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    }
-    int rows() const { return window->table().model()->rowCount(); }
-    QString cell(int row, int column) const {
-        return window->table().model()->index(row, column).data().toString();
-    }
-    void chooseRow(int row) {
-        const QRect place =
-            window->table().visualRect(window->table().model()->index(row, PapersModel::Count));
-        QTest::mouseClick(window->table().viewport(), Qt::LeftButton, {}, place.center());
-    }
-    QLineEdit* search() { return window->findChild<QLineEdit*>(); }
-    // Types into the dialog that comes up, as a person does; `then` looks at it before it goes.
-    template <typename Then>
-    void inDialog(Then then) {
-        QTimer::singleShot(0, window.get(), [this, then] {
-            auto* dialog = window->findChild<PaperDialog*>();
-            ASSERT_NE(dialog, nullptr);
-            then(*dialog);
-        });
-    }
-    static QLineEdit* field(const QWidget& dialog, const QString& name) {
-        for (auto* edit : dialog.findChildren<QLineEdit*>()) {
-            if (edit->accessibleName() == name) {
-                return edit;
-            }
-        }
-        ADD_FAILURE() << "no field " << name.toStdString();
-        return nullptr;
-    }
-    static void type(const QWidget& dialog, const QString& name, const QString& text) {
-        QLineEdit* edit = field(dialog, name);
-        edit->setFocus();
-        edit->selectAll();
-        QTest::keyClicks(edit, text);
-    }
-
-    std::unique_ptr<PapersWindow> window;
-};
-
-// How many dialogs about a paper come up one after the other while `act` runs; each is cancelled.
-template <typename Act>
-int dialogsOf(const PapersWindow& window, Act act) {
-    int count = 0;
-    QTimer looking;
-    QObject::connect(&looking, &QTimer::timeout, &window, [&] {
-        for (auto* dialog : window.findChildren<PaperDialog*>()) {
-            if (dialog->isVisible()) {
-                ++count;
-                dialog->reject();
-            }
-        }
-    });
-    looking.start(5);
-    act();
-    QTest::qWait(30);
-    return count;
-}
+class PapersWindowTest : public PapersWindowFixture {};
 
 TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
     open();
@@ -98,42 +31,6 @@ TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
         }
     }
     EXPECT_TRUE(hasWords) << "the list is bare";
-}
-
-TEST_F(PapersWindowTest, KeepsAPaperThatWasTypedWithFractions) {
-    open();
-    inDialog([](PaperDialog& dialog) {
-        type(dialog, "Name", "kraft cardstock");
-        type(dialog, "Width", "5 1/2");
-        type(dialog, "Height", "178 mm");
-        dialog.findChild<QSpinBox*>()->setValue(3);
-        press(dialog, "OK");
-    });
-    press(*window, "Add paper…");
-    ASSERT_EQ(rows(), 1);
-    EXPECT_EQ(cell(0, PapersModel::Name), "kraft cardstock");
-    EXPECT_EQ(cell(0, PapersModel::Count), "3");
-    const auto kept = store().list();
-    ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->front().size.width, Length::inches(5, 1, 2));
-    EXPECT_EQ(kept->front().size.height, Length::hundredthMillimetres(17'800));
-    EXPECT_EQ(window->news(), "Added kraft cardstock.");
-}
-
-TEST_F(PapersWindowTest, TellsInTheDialogWhatKeepsAPaperFromBeingAdded) {
-    open();
-    inDialog([](PaperDialog& dialog) {
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.problem().contains("name"));
-        type(dialog, "Name", "kraft");
-        type(dialog, "Width", "wide");
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.problem().contains("wide"));
-        EXPECT_TRUE(dialog.isVisible());
-        dialog.reject();
-    });
-    press(*window, "Add paper…");
-    EXPECT_EQ(rows(), 0);
 }
 
 TEST_F(PapersWindowTest, ChangesTheChosenPaper) {
@@ -229,15 +126,6 @@ TEST_F(PapersWindowTest, ChoosesTheNextRowAfterRemovalAndWhatComesBack) {
     EXPECT_EQ(rows(), 1);
 }
 
-TEST_F(PapersWindowTest, SaysSoWhereNothingWasChanged) {
-    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
-    open();
-    chooseRow(0);
-    inDialog([](PaperDialog& dialog) { press(dialog, "OK"); });
-    press(*window, "Change…");
-    EXPECT_EQ(window->news(), "Nothing was changed.");
-}
-
 TEST_F(PapersWindowTest, KeepsTheChosenRowWhenAKeyTakesBackAChange) {
     const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12))};
     ASSERT_TRUE(store().add(papers, "Add"));
@@ -278,83 +166,6 @@ TEST_F(PapersWindowTest, TakesBackOnlyTheChangeThatItsButtonNames) {
     window->redo();
     EXPECT_FALSE(window->problem().isEmpty());
     EXPECT_EQ(rows(), 0);
-}
-
-TEST_F(PapersWindowTest, NameThatNobodyTouchedStaysWhole) {
-    const std::string name = "  " + std::string(130, 'k') + "  raft ";
-    ASSERT_TRUE(store().add(paper(name.c_str(), inches(12, 12), 5)));
-    open();
-    chooseRow(0);
-    inDialog([](PaperDialog& dialog) {
-        dialog.findChild<QSpinBox*>()->setValue(4);
-        press(dialog, "OK");
-    });
-    press(*window, "Change…");
-    EXPECT_EQ(store().list()->front().count, 4);
-    EXPECT_EQ(store().list()->front().name, name);
-}
-
-TEST_F(PapersWindowTest, NameThatIsTooLongIsRefusedNotCut) {
-    open();
-    inDialog([](PaperDialog& dialog) {
-        field(dialog, "Name")->insert(QString(maxPaperNameBytes + 1, u'k'));
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.problem().contains("400 of its 401 letters"));
-        EXPECT_TRUE(dialog.isVisible());
-        dialog.reject();
-    });
-    press(*window, "Add paper…");
-    EXPECT_EQ(rows(), 0);
-}
-
-TEST_F(PapersWindowTest, ShowsThePictureOfAPaperOnceItIsRead) {
-    QImage picture(600, 600, QImage::Format_RGB32);
-    picture.fill(QColor(40, 90, 140));
-    ASSERT_TRUE(picture.save(QString::fromStdString(folder() / "dots.png")));
-    PaperOnHand dots = paper("dots", inches(12, 12));
-    dots.colour = {200, 170, 130};
-    dots.picture = folder() / "dots.png";
-    dots.pictureWidth = Length::inches(12);
-    ASSERT_TRUE(store().add(dots));
-    open();
-    const auto middle = [this](QIcon::Mode mode) {
-        const QImage swatch = window->table()
-                                  .model()
-                                  ->index(0, PapersModel::Name)
-                                  .data(Qt::DecorationRole)
-                                  .value<QIcon>()
-                                  .pixmap(PapersModel::swatchSize, mode)
-                                  .toImage();
-        return swatch.pixelColor(swatch.width() / 2, swatch.height() / 2);
-    };
-    EXPECT_TRUE(QTest::qWaitFor([&] { return middle(QIcon::Normal) == QColor(40, 90, 140); }));
-    EXPECT_EQ(middle(QIcon::Selected), QColor(40, 90, 140));
-}
-
-TEST_F(PapersWindowTest, TakesAChosenPictureWithItsMeanColour) {
-    QImage picture(600, 300, QImage::Format_RGB32);
-    picture.fill(QColor(40, 90, 140));
-    ASSERT_TRUE(picture.save(QString::fromStdString(folder() / "dots.png")));
-    test::writeFile(folder() / "words.png", "no picture");
-    ASSERT_TRUE(store().add(paper("dots", inches(12, 12))));
-    open();
-    chooseRow(0);
-    inDialog([this](PaperDialog& dialog) {
-        dialog.setPicture(QString::fromStdString(folder() / "words.png"));
-        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
-        EXPECT_TRUE(dialog.problem().contains("words.png"));
-        dialog.setPicture(QString::fromStdString(folder() / "dots.png"));
-        EXPECT_EQ(dialog.problem(), "");
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.isVisible()) << "accepted before the picture was read";
-        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
-        press(dialog, "OK");
-    });
-    press(*window, "Change…");
-    const PaperOnHand kept = store().list()->front();
-    EXPECT_EQ(kept.picture, (folder() / "dots.png").string());
-    EXPECT_EQ(kept.colour, (Colour{40, 90, 140}));
-    EXPECT_EQ(kept.pictureWidth, Length::inches(12));
 }
 
 TEST_F(PapersWindowTest, FindsByWordsInAnyOrder) {
@@ -436,6 +247,36 @@ TEST_F(PapersWindowTest, NamesTheLineOfATableThatCannotBeRead) {
     press(*window, "Import CSV…");
     EXPECT_TRUE(window->problem().contains("2")) << window->problem().toStdString();
     EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(PapersWindowTest, NamesTheFileOfATableThatCannotBeReadOrIsEmpty) {
+    test::writeFile(folder() / "broken.csv", "Name,Width\r\nkraft,12 in\r\n");
+    test::writeFile(folder() / "bare.csv", "Name,Width,Height\r\n");
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    ASSERT_TRUE(store().undo());
+    open();
+    toOpen = QString::fromStdString(folder() / "broken.csv");
+    press(*window, "Import CSV…");
+    EXPECT_TRUE(window->problem().contains("broken.csv")) << window->problem().toStdString();
+    toOpen = QString::fromStdString(folder() / "bare.csv");
+    press(*window, "Import CSV…");
+    EXPECT_EQ(window->problem(), "");
+    EXPECT_EQ(window->news(), "There are no papers in bare.csv.");
+    EXPECT_TRUE(button(*window, "Redo")->isEnabled());
+    EXPECT_FALSE(button(*window, "Undo")->isEnabled());
+}
+
+TEST_F(PapersWindowTest, TriesAgainAListThatCouldNotBeRead) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    SqliteDatabase raw(file(), 1'000);
+    ASSERT_EQ(raw.run("UPDATE paper SET width=0"), 0);
+    open();
+    EXPECT_FALSE(window->problem().isEmpty());
+    ASSERT_EQ(raw.run("UPDATE paper SET width=height"), 0);
+    QEvent front(QEvent::WindowActivate);
+    QCoreApplication::sendEvent(window.get(), &front);
+    EXPECT_EQ(rows(), 1);
+    EXPECT_EQ(window->problem(), "");
 }
 
 TEST_F(PapersWindowTest, ShowsWhatAnotherProgramChangedWhenItComesToTheFront) {
