@@ -31,6 +31,7 @@ namespace {
 
 constexpr int paperRowHeight = 50;
 constexpr int columnGap = 14;
+constexpr int wideButton = 112;  // so that longer words do not touch the edges
 constexpr int laterMs = 2'000;
 
 class RoomyCell final : public QStyledItemDelegate {
@@ -108,6 +109,9 @@ QWidget* PapersWindow::makeHead() {
     m_redo = addButton(row, tr("&Redo"), this, &PapersWindow::redo);
     m_import = addButton(row, tr("&Import CSV…"), this, &PapersWindow::importCsv);
     m_export = addButton(row, tr("E&xport CSV…"), this, &PapersWindow::exportCsv);
+    for (QPushButton* button : {m_import, m_export}) {
+        button->setMinimumWidth(wideButton);
+    }
     return head;
 }
 
@@ -135,6 +139,7 @@ void PapersWindow::buildFoot() {
     m_foot->add(tr("C&lose"), this, &PapersWindow::reject);
     m_add = new PrimaryButton(tr("&Add paper…"));
     connect(m_add, &QPushButton::clicked, this, &PapersWindow::askToAdd);
+    m_add->setMinimumWidth(wideButton);
     m_foot->add({m_add});
 }
 
