@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/paper_options.h"
 
+#include "app/batch/number_within.h"
 #include "app/batch/paper_help.h"
 #include "app/batch/typed_size.h"
+#include "core/drawing/colour_text.h"
 
 namespace matwright::app {
 
@@ -37,15 +39,11 @@ void addStore(CLI::App* command, PapersCommand& papers) {
 }
 
 Colour colourFor(const std::string& text) {
-    const bool isHex = text.size() == 7 && text.front() == '#' &&
-                       text.find_first_not_of("0123456789abcdefABCDEF", 1) == std::string::npos;
-    if (!isHex) {
+    const std::optional<Colour> read = parseColour(text);
+    if (!read) {
         throw CLI::ValidationError("--colour", "Write a colour such as #c8aa82.");
     }
-    const auto number = static_cast<unsigned>(std::stoul(text.substr(1), nullptr, 16));
-    return {static_cast<std::uint8_t>(number >> 16U & 0xffU),
-            static_cast<std::uint8_t>(number >> 8U & 0xffU),
-            static_cast<std::uint8_t>(number & 0xffU)};
+    return *read;
 }
 
 void addPaperLook(CLI::App* command, PaperOnHand& paper) {
@@ -160,7 +158,7 @@ void addPlanning(CLI::App* command, CutCommand& cut) {
                     std::chrono::milliseconds(static_cast<std::int64_t>(seconds * 1000));
             },
             "How long to look for a better plan")
-        ->check(CLI::Range(0.0, mostSeconds))
+        ->check(numberWithin(0, mostSeconds))
         ->type_name("N")
         ->default_str("1");
 }

@@ -7,14 +7,13 @@
 #include "app/batch/files.h"
 #include "app/batch/paper_commands.h"
 #include "app/batch/table.h"
+#include "core/drawing/colour_text.h"
 #include "core/papers/known_papers.h"
 #include "core/papers/papers_csv.h"
 
 namespace matwright::app {
 
 namespace {
-
-constexpr std::size_t maxCsvFile = std::size_t{16} * 1024 * 1024;
 
 std::string counted(std::size_t papers) {
     return papers == 1 ? "1 paper" : fmt::format("{} papers", papers);
@@ -53,8 +52,7 @@ Json paperJson(const PaperOnHand& paper) {
              {"hasUp", paper.pattern == PaperPattern::HasUp},
              {"twoSided", paper.sides == PaperSides::Two},
              {"thickness", paper.thickness},
-             {"colour", fmt::format("#{:02x}{:02x}{:02x}", paper.colour.red, paper.colour.green,
-                                    paper.colour.blue)}};
+             {"colour", colourText(paper.colour)}};
     if (!paper.picture.empty()) {
         all["picture"] = paper.picture;
         all["pictureWidth"] = json(paper.pictureWidth);
@@ -135,7 +133,7 @@ int runPapersAdd(const PapersAddCommand& command, BatchPorts& ports) {
 }
 
 int runPapersImport(const PapersFileCommand& command, BatchPorts& ports) {
-    const Result<std::string> text = ports.files.read(command.file, maxCsvFile);
+    const Result<std::string> text = ports.files.read(command.file, maxPapersCsvBytes);
     if (!text) {
         return fail(ports, InputRefused, text.error());
     }

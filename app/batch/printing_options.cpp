@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/batch/printing_options.h"
 
+#include "app/batch/number_within.h"
 #include "app/batch/printing_help.h"
 #include "app/batch/typed_size.h"
 #include "core/measure/length_text.h"
@@ -58,7 +59,7 @@ void addPlan(CLI::App& app, PrintPlanCommand& plan, BatchPorts& ports, const Add
     command->add_option("--cuts", plan.cuts, "Makes a PDF of how the sheets are cut")
         ->type_name("FILE");
     command->add_option("--seconds", plan.seconds, "How long a better plan is looked for")
-        ->check(CLI::Range(0.05, 600.0))
+        ->check(numberWithin(0.05, 600))
         ->type_name("N")
         ->capture_default_str();
     command->add_flag("--cut-marks", plan.cutMarks, "Hairlines on bare paper beside the prints");

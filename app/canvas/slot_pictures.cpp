@@ -14,6 +14,7 @@
 #include "app/photos/cropped_picture.h"
 #include "app/photos/photo_access.h"
 #include "app/photos/rasters.h"
+#include "app/rendering/paper_picture.h"
 
 namespace matwright::app {
 
@@ -21,8 +22,7 @@ namespace {
 
 constexpr int longestPicture = 3'000;  // pixels of a slot's picture on its longer side
 constexpr int longestPaper = 1'600;    // of a paper's
-constexpr qint64 mostPaperPixels = 120'000'000;
-constexpr int mostPaperMegabytes = 512;  // 4 bytes each
+constexpr int mostPaperMegabytes = maxPaperPicturePixels * 4 >> 20;
 
 QSize pixelsOf(Size window, double pixelsPerTick) {
     const auto wide = static_cast<double>(window.width.ticks());
@@ -30,23 +30,6 @@ QSize pixelsOf(Size window, double pixelsPerTick) {
     const double scale = std::min(pixelsPerTick, longestPicture / std::max(wide, tall));
     return {std::max(1, static_cast<int>(std::lround(wide * scale))),
             std::max(1, static_cast<int>(std::lround(tall * scale)))};
-}
-
-QImage readPaperPicture(const QString& path) {
-    if (!QFileInfo(path).isFile()) {
-        return {};  // not there, or a pipe or device that would make this wait
-    }
-    QImageReader reader(path);
-    reader.setAutoTransform(true);
-    const QSize size = reader.size();
-    if (!size.isValid() || qint64(size.width()) * size.height() > mostPaperPixels) {
-        return {};
-    }
-    const QImage picture = reader.read();
-    return picture.isNull() || std::max(picture.width(), picture.height()) <= longestPaper
-               ? picture
-               : picture.scaled(longestPaper, longestPaper, Qt::KeepAspectRatio,
-                                Qt::SmoothTransformation);
 }
 
 // In the picture's lower left corner; readable on any photo.
@@ -219,7 +202,8 @@ void SlotPictures::readPaper(const PaperLook& look) {
         watcher->deleteLater();
         emit papersReady();
     });
-    watcher->setFuture(QtConcurrent::run(readPaperPicture, QString::fromStdString(look.picture)));
+    watcher->setFuture(
+        QtConcurrent::run(readPaperPicture, QString::fromStdString(look.picture), longestPaper));
 }
 
 }  // namespace matwright::app

@@ -4,18 +4,22 @@
 #include <QColorDialog>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QImageReader>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/files/paths.h"
 #include "app/panels/length_field.h"
+#include "app/panels/paper_pictures.h"
 #include "app/panels/section.h"
+#include "app/rendering/colours.h"
+#include "app/rendering/paper_picture.h"
 
 namespace matwright::app {
 
@@ -48,7 +52,6 @@ QLineEdit* words(Section& section, const QString& label, const std::string& text
                  const QString& hint) {
     auto* edit = new QLineEdit(QString::fromStdString(text));
     edit->setPlaceholderText(hint);
-    edit->setMaxLength(100);
     section.addRow(label, edit);
     return edit;
 }
@@ -56,15 +59,17 @@ QLineEdit* words(Section& section, const QString& label, const std::string& text
 }  // namespace
 
 PaperDialog::PaperDialog(const QString& title, PaperOnHand paper, Scale scale,
-                         const CuttingAsks& asks, QWidget* parent)
+                         const CuttingAsks& asks, PaperPictures& pictures, QWidget* parent)
     : QDialog(parent),
       m_paper(std::move(paper)),
       m_asks(asks),
+      m_pictures(pictures),
       m_section(new Section({})),
       m_sample(new QLabel),
       m_noPicture(new QPushButton(tr("N&o picture"))) {
     setWindowTitle(title);
     build(scale);
+    connect(&m_pictures, &PaperPictures::ready, this, &PaperDialog::takePicture);
     showLook();
     m_name->setFocus();
     setMinimumWidth(430);
@@ -101,6 +106,7 @@ void PaperDialog::build(Scale scale) {
     for (QAbstractButton* button : buttons->buttons()) {
         settle(button);
     }
+    m_ok = buttons->button(QDialogButtonBox::Ok);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &PaperDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -111,6 +117,7 @@ QWidget* PaperDialog::makeLookButtons() {
     auto* row = new QHBoxLayout(look);
     row->setContentsMargins({});
     m_sample->setFixedSize(sampleSide);
+    m_sample->setAlignment(Qt::AlignCenter);
     row->addWidget(m_sample);
     auto* column = new QVBoxLayout;
     auto* colour = new QPushButton(tr("&Colour…"));
@@ -125,6 +132,7 @@ QWidget* PaperDialog::makeLookButtons() {
     connect(colour, &QPushButton::clicked, this, &PaperDialog::chooseColour);
     connect(picture, &QPushButton::clicked, this, &PaperDialog::choosePicture);
     connect(m_noPicture, &QPushButton::clicked, this, [this] {
+        m_coming.clear();
         m_paper.picture.clear();
         showLook();
     });
@@ -148,38 +156,67 @@ void PaperDialog::choosePicture() {
 }
 
 void PaperDialog::setColour(const QColor& colour) {
+    m_coming.clear();
     m_paper.colour = toColour(colour);
     m_paper.picture.clear();
     showLook();
 }
 
-// The mean of a picture is its colour in the plan.
 void PaperDialog::setPicture(const QString& path) {
-    QImageReader reader(path);
-    reader.setAutoTransform(true);
-    if (reader.supportsOption(QImageIOHandler::ScaledSize) && reader.size().isValid()) {
-        reader.setScaledSize(reader.size().scaled(sampleSide, Qt::KeepAspectRatioByExpanding));
-    }
-    const QImage picture = reader.read();
-    if (picture.isNull()) {
-        return complain(tr("%1 is no picture that can be shown; choose a JPEG or PNG file.")
-                            .arg(QFileInfo(path).fileName()));
-    }
-    m_paper.picture = path.toStdString();
-    m_paper.colour = toColour(
-        picture.scaled(1, 1, Qt::IgnoreAspectRatio, Qt::SmoothTransformation).pixelColor(0, 0));
     complain({});
+    m_coming = path;
+    m_pictures.forget(path);
+    m_pictures.find(path);
     showLook();
 }
 
+// The mean of a picture is its colour in the plan.
+void PaperDialog::takePicture(const QString& path) {
+    if (path == m_coming) {
+        m_coming.clear();
+        const QImage picture = m_pictures.find(path);
+        if (picture.isNull()) {
+            complain(tr("%1 is no picture that can be shown; choose a JPEG or PNG file.")
+                         .arg(QFileInfo(path).fileName()));
+        } else {
+            m_paper.picture = path.toStdString();
+            m_paper.colour = meanColour(picture);
+        }
+    }
+    showLook();
+}
+
+QPixmap PaperDialog::sample() const {
+    const QImage picture = m_paper.picture.empty()
+                               ? QImage()
+                               : m_pictures.find(QString::fromStdString(m_paper.picture));
+    return paperSwatch(m_paper.colour, picture, sampleSide, devicePixelRatioF());
+}
+
 void PaperDialog::showLook() {
-    m_sample->setPixmap(Swatches().swatch(m_paper, sampleSide, devicePixelRatioF()));
+    if (isReading()) {
+        m_sample->setText(tr("Reading…"));
+    } else {
+        m_sample->setPixmap(sample());
+    }
     m_sample->setAccessibleName(
         m_paper.picture.empty()
             ? tr("Colour %1").arg(toColor(m_paper.colour).name())
             : tr("Picture %1").arg(QFileInfo(QString::fromStdString(m_paper.picture)).fileName()));
+    m_ok->setEnabled(!isReading());
     m_noPicture->setEnabled(!m_paper.picture.empty());
     m_section->setRowShown(m_pictureWidth, !m_paper.picture.empty());
+}
+
+// A row or a sentence that comes makes the dialog larger, not everything else smaller.
+bool PaperDialog::event(QEvent* event) {
+    const bool done = QDialog::event(event);
+    if (event->type() == QEvent::LayoutRequest) {
+        const int wanted = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                         : layout()->totalSizeHint().height();
+        resize(width(), std::max(height(), wanted));
+    }
+    return done;
 }
 
 void PaperDialog::complain(const QString& sentence) {
@@ -188,6 +225,9 @@ void PaperDialog::complain(const QString& sentence) {
 }
 
 void PaperDialog::accept() {
+    if (isReading()) {
+        return;
+    }
     for (LengthField* field : {m_width, m_height, m_pictureWidth}) {
         field->commitTyped();
         if (field->isVisibleTo(this) && field->hasError()) {
@@ -195,7 +235,10 @@ void PaperDialog::accept() {
             return field->lineEdit()->setFocus();
         }
     }
-    m_paper.name = m_name->text().simplified().toStdString();
+    // What nobody has touched stays as it is, to the last blank: pages name the paper so.
+    if (m_name->isModified()) {
+        m_paper.name = m_name->text().simplified().toStdString();
+    }
     if (m_paper.name.empty()) {
         m_name->setFocus();
         return complain(tr("Give the paper a name, as you name it on your pages."));
@@ -205,7 +248,9 @@ void PaperDialog::accept() {
     m_paper.kind = m_kind->currentIndex() == 1 ? PaperKind::Scrap : PaperKind::WholeSheet;
     m_paper.pattern = m_pattern->currentIndex() == 1 ? PaperPattern::HasUp : PaperPattern::None;
     m_paper.sides = m_sides->currentIndex() == 1 ? PaperSides::Two : PaperSides::One;
-    m_paper.thickness = m_thickness->text().simplified().toStdString();
+    if (m_thickness->isModified()) {
+        m_paper.thickness = m_thickness->text().simplified().toStdString();
+    }
     m_paper.pictureWidth = m_paper.picture.empty() ? Length() : m_pictureWidth->value();
     if (const auto fault = findFault(m_paper)) {
         return complain(shownText(*fault));

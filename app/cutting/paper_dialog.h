@@ -15,6 +15,7 @@ class QSpinBox;
 namespace matwright::app {
 
 class LengthField;
+class PaperPictures;
 class Section;
 
 // All that is known of one paper on hand, to be typed.
@@ -22,9 +23,9 @@ class PaperDialog final : public QDialog {
     Q_OBJECT
 
   public:
-    // `asks` outlives the dialog.
+    // `asks` and `pictures` outlive the dialog.
     PaperDialog(const QString& title, PaperOnHand paper, Scale scale, const CuttingAsks& asks,
-                QWidget* parent = nullptr);
+                PaperPictures& pictures, QWidget* parent = nullptr);
 
     // Sound once the dialog was accepted.
     const PaperOnHand& paper() const { return m_paper; }
@@ -32,21 +33,31 @@ class PaperDialog final : public QDialog {
     QString problem() const { return m_problem; }
 
     void setColour(const QColor& colour);
+    // Reads it in the background; it is not accepted meanwhile. Where it cannot be shown nothing
+    // changes and problem() says so.
     void setPicture(const QString& path);
+    bool isReading() const { return !m_coming.isEmpty(); }
 
   public slots:
     void accept() override;
+
+  protected:
+    bool event(QEvent* event) override;
 
   private:
     void build(Scale scale);
     QWidget* makeLookButtons();
     void chooseColour();
     void choosePicture();
+    void takePicture(const QString& path);
+    QPixmap sample() const;
     void showLook();
     void complain(const QString& sentence);
 
     PaperOnHand m_paper;
     const CuttingAsks& m_asks;
+    PaperPictures& m_pictures;
+    QString m_coming;  // the path of a picture that was chosen and is being read
     QString m_problem;
     Section* m_section;
     QLineEdit* m_name;
@@ -60,6 +71,7 @@ class PaperDialog final : public QDialog {
     QLabel* m_sample;
     LengthField* m_pictureWidth;
     QPushButton* m_noPicture;
+    QPushButton* m_ok = nullptr;
 };
 
 }  // namespace matwright::app

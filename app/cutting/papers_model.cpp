@@ -2,11 +2,18 @@
 #include "app/cutting/papers_model.h"
 
 #include <QGuiApplication>
+#include <QIcon>
 #include <algorithm>
 
+#include "app/panels/paper_pictures.h"
 #include "core/measure/length_text.h"
 
 namespace matwright::app {
+
+PapersModel::PapersModel(PaperPictures& pictures, QObject* parent)
+    : QAbstractTableModel(parent), m_pictures(pictures) {
+    connect(&m_pictures, &PaperPictures::ready, this, &PapersModel::showPicture);
+}
 
 void PapersModel::setPapers(std::vector<PaperOnHand> papers, Scale scale) {
     beginResetModel();
@@ -54,6 +61,22 @@ QVariant PapersModel::sortKey(const PaperOnHand& paper, int column) const {
     return column == Count ? QVariant(paper.count) : QVariant(words(paper, column));
 }
 
+QPixmap PapersModel::swatch(const PaperOnHand& paper) const {
+    const QImage picture =
+        paper.picture.empty() ? QImage() : m_pictures.find(QString::fromStdString(paper.picture));
+    return paperSwatch(paper.colour, picture, swatchSize, qApp->devicePixelRatio());
+}
+
+void PapersModel::showPicture(const QString& path) {
+    const std::string picture = path.toStdString();
+    for (std::size_t i = 0; i < m_papers.size(); ++i) {
+        if (m_papers[i].picture == picture) {
+            const QModelIndex shown = index(static_cast<int>(i), Name);
+            emit dataChanged(shown, shown, {Qt::DecorationRole});
+        }
+    }
+}
+
 QVariant PapersModel::data(const QModelIndex& index, int role) const {
     const PaperOnHand& paper = m_papers[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) {
@@ -63,7 +86,10 @@ QVariant PapersModel::data(const QModelIndex& index, int role) const {
         return sortKey(paper, index.column());
     }
     if (role == Qt::DecorationRole && index.column() == Name) {
-        return m_swatches.swatch(paper, swatchSize, qApp->devicePixelRatio());
+        const QPixmap shown = swatch(paper);
+        QIcon icon(shown);
+        icon.addPixmap(shown, QIcon::Selected);  // a chosen paper keeps its colour
+        return icon;
     }
     if (role == Qt::AccessibleTextRole && index.column() == Name) {
         return QString::fromStdString(paperText(paper, m_scale));

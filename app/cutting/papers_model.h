@@ -9,6 +9,8 @@
 
 namespace matwright::app {
 
+class PaperPictures;
+
 // The papers on hand as a table to look at. Sorts by SortRole: sizes by area, counts as numbers.
 class PapersModel final : public QAbstractTableModel {
     Q_OBJECT
@@ -18,7 +20,8 @@ class PapersModel final : public QAbstractTableModel {
     static constexpr int SortRole = Qt::UserRole;
     static constexpr QSize swatchSize{40, 40};
 
-    using QAbstractTableModel::QAbstractTableModel;
+    // `pictures` outlives the model.
+    explicit PapersModel(PaperPictures& pictures, QObject* parent = nullptr);
 
     void setPapers(std::vector<PaperOnHand> papers, Scale scale);
     const std::vector<PaperOnHand>& papers() const { return m_papers; }
@@ -33,10 +36,12 @@ class PapersModel final : public QAbstractTableModel {
   private:
     QString words(const PaperOnHand& paper, int column) const;
     QVariant sortKey(const PaperOnHand& paper, int column) const;
+    QPixmap swatch(const PaperOnHand& paper) const;
+    void showPicture(const QString& path);
 
     std::vector<PaperOnHand> m_papers;
     Scale m_scale = Scale::SixteenthInch;
-    mutable Swatches m_swatches;
+    PaperPictures& m_pictures;
 };
 
 // Shows what has every word that was typed in its name, letters folded as the library's search

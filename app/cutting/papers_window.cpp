@@ -5,6 +5,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -17,9 +18,11 @@
 
 #include "app/cutting/papers_model.h"
 #include "app/folders/personal_folders.h"
+#include "app/panels/list_rows.h"
+#include "app/panels/paper_pictures.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/settings/settings.h"
 
 namespace matwright::app {
@@ -28,6 +31,7 @@ namespace {
 
 constexpr int paperRowHeight = 50;
 constexpr int columnGap = 14;
+constexpr int wideButton = 112;  // so that longer words do not touch the edges
 constexpr int laterMs = 2'000;
 
 class RoomyCell final : public QStyledItemDelegate {
@@ -52,14 +56,14 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
       m_asks(std::move(asks)),
       m_file(file),
       m_store(PapersStore::open(file, windowPatience)),
-      m_model(new PapersModel(this)),
+      m_pictures(new PaperPictures(this)),
+      m_model(new PapersModel(*m_pictures, this)),
       m_filter(new PapersFilter(this)),
       m_table(new QTableView),
       m_empty(new QLabel(tr("No papers yet.\n\nAdd the sheets and scraps you have; the cutting "
                             "plan uses them before it asks you to buy any."))),
       m_search(new QLineEdit),
-      m_news(new QLabel),
-      m_problem(new TintedLabel(Tint::Wrong)) {
+      m_foot(new WindowFoot) {
     setWindowTitle(tr("Papers on hand"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     auto* column = new QVBoxLayout(this);
@@ -73,9 +77,10 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
     m_empty->setAttribute(Qt::WA_TransparentForMouseEvents);
     shown->addWidget(m_empty);
     shown->addWidget(m_table);
-    shown->setCurrentWidget(m_empty);
     column->addLayout(shown, 1);
-    column->addWidget(makeFoot());
+    m_empty->raise();
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.86).boundedTo({980, 660}));
     addKeys();
     m_later.setSingleShot(true);
@@ -86,16 +91,6 @@ PapersWindow::PapersWindow(const std::filesystem::path& file, SettingsStore& set
 }
 
 PapersWindow::~PapersWindow() = default;
-
-QPushButton* PapersWindow::addButton(QHBoxLayout* row, const QString& text,
-                                     void (PapersWindow::*pressed)()) {
-    auto* button = new QPushButton(text);
-    settle(button);
-    button->setAutoDefault(false);
-    connect(button, &QPushButton::clicked, this, pressed);
-    row->addWidget(button);
-    return button;
-}
 
 QWidget* PapersWindow::makeHead() {
     auto* head = new QWidget;
@@ -110,10 +105,13 @@ QWidget* PapersWindow::makeHead() {
         showState();
     });
     row->addWidget(m_search, 1);
-    m_undo = addButton(row, tr("&Undo"), &PapersWindow::undo);
-    m_redo = addButton(row, tr("&Redo"), &PapersWindow::redo);
-    m_import = addButton(row, tr("&Import CSV…"), &PapersWindow::importCsv);
-    m_export = addButton(row, tr("E&xport CSV…"), &PapersWindow::exportCsv);
+    m_undo = addButton(row, tr("&Undo"), this, &PapersWindow::undo);
+    m_redo = addButton(row, tr("&Redo"), this, &PapersWindow::redo);
+    m_import = addButton(row, tr("&Import CSV…"), this, &PapersWindow::importCsv);
+    m_export = addButton(row, tr("E&xport CSV…"), this, &PapersWindow::exportCsv);
+    for (QPushButton* button : {m_import, m_export}) {
+        button->setMinimumWidth(wideButton);
+    }
     return head;
 }
 
@@ -121,21 +119,13 @@ void PapersWindow::buildTable() {
     m_filter->setSourceModel(m_model);
     m_table->setModel(m_filter);
     m_table->setItemDelegate(new RoomyCell(m_table));
-    m_table->setAccessibleName(tr("Papers on hand"));
-    m_table->verticalHeader()->hide();
+    setUpRows(*m_table, tr("Papers on hand"));
     m_table->verticalHeader()->setDefaultSectionSize(paperRowHeight);
     QHeaderView* columns = m_table->horizontalHeader();
     columns->setSectionResizeMode(QHeaderView::ResizeToContents);
     columns->setSectionResizeMode(PapersModel::Name, QHeaderView::Stretch);
-    columns->setHighlightSections(false);
-    columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     columns->setMinimumHeight(controlHeight);
     m_table->setIconSize(PapersModel::swatchSize);
-    m_table->setShowGrid(false);
-    m_table->setAlternatingRowColors(true);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setTabKeyNavigation(false);
     m_table->setSortingEnabled(true);
     m_table->sortByColumn(PapersModel::Name, Qt::AscendingOrder);
     connect(m_table, &QTableView::activated, this, &PapersWindow::askToChange);
@@ -143,32 +133,14 @@ void PapersWindow::buildTable() {
             &PapersWindow::showState);
 }
 
-QWidget* PapersWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    m_news->setTextFormat(Qt::PlainText);
-    m_news->setWordWrap(true);
-    row->addWidget(m_news, 1);
-    m_change = addButton(row, tr("&Change…"), &PapersWindow::askToChange);
-    m_remove = addButton(row, tr("Re&move"), &PapersWindow::removeChosen);
-    auto* close = new QPushButton(tr("C&lose"));
+void PapersWindow::buildFoot() {
+    m_change = m_foot->add(tr("&Change…"), this, &PapersWindow::askToChange);
+    m_remove = m_foot->add(tr("Re&move"), this, &PapersWindow::removeChosen);
+    m_foot->add(tr("C&lose"), this, &PapersWindow::reject);
     m_add = new PrimaryButton(tr("&Add paper…"));
-    for (QPushButton* button : {close, m_add}) {
-        button->setAutoDefault(false);
-        row->addWidget(button);
-    }
-    for (QPushButton* button : {m_change, m_remove, close, m_add}) {
-        button->setMinimumHeight(controlHeight + 4);
-    }
-    m_add->setDefault(true);
     connect(m_add, &QPushButton::clicked, this, &PapersWindow::askToAdd);
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    column->addLayout(row);
-    return foot;
+    m_add->setMinimumWidth(wideButton);
+    m_foot->add({m_add});
 }
 
 void PapersWindow::addKeys() {
@@ -179,7 +151,8 @@ void PapersWindow::addKeys() {
         addAction(action);
     };
     key(QKeySequence::Undo, &PapersWindow::undo);
-    key(QKeySequence::Redo, &PapersWindow::redo);
+    key(Qt::CTRL | Qt::SHIFT | Qt::Key_Z, &PapersWindow::redo);
+    key(Qt::CTRL | Qt::Key_Y, &PapersWindow::redo);
     key(QKeySequence::Find, [this] { m_search->setFocus(); });
     auto* removal = new QAction(m_table);
     removal->setShortcut(QKeySequence::Delete);
@@ -204,7 +177,7 @@ void PapersWindow::choose(std::span<const PaperId> ids) {
         if (index.isValid()) {
             m_table->selectionModel()->select(
                 index, QItemSelectionModel::Select | QItemSelectionModel::Rows);
-            m_table->setCurrentIndex(index);
+            m_table->selectionModel()->setCurrentIndex(index, QItemSelectionModel::NoUpdate);
             m_table->scrollTo(index);
         }
     }
@@ -236,7 +209,7 @@ bool PapersWindow::read() {
         return false;
     }
     if (std::exchange(m_version, *version) < 0) {
-        m_problem->hide();
+        m_foot->say(m_foot->news());
     }
     m_model->setPapers(std::move(*papers), m_settings.value().scale);
     return true;
@@ -255,18 +228,15 @@ void PapersWindow::relist() {
 }
 
 void PapersWindow::showUndo() {
-    const auto show = [](QPushButton* button, const auto& change, const QString& words) {
-        button->setEnabled(change && *change);
-        button->setToolTip(change && *change ? words.arg(QString::fromStdString((*change)->label))
-                                             : QString());
+    const auto show = [](QPushButton* button, const std::optional<PapersChange>& change,
+                         const QString& words) {
+        button->setEnabled(change.has_value());
+        button->setToolTip(change ? words.arg(QString::fromStdString(change->label)) : QString());
     };
-    if (!m_store) {
-        m_undo->setEnabled(false);
-        m_redo->setEnabled(false);
-        return;
-    }
-    show(m_undo, m_store->undoable(), tr("Undo: %1 (Ctrl+Z)"));
-    show(m_redo, m_store->redoable(), tr("Redo: %1 (Ctrl+Shift+Z)"));
+    m_undoable = m_store ? m_store->undoable().value_or(std::nullopt) : std::nullopt;
+    m_redoable = m_store ? m_store->redoable().value_or(std::nullopt) : std::nullopt;
+    show(m_undo, m_undoable, tr("Undo: %1 (Ctrl+Z)"));
+    show(m_redo, m_redoable, tr("Redo: %1 (Ctrl+Shift+Z)"));
 }
 
 void PapersWindow::showState() {
@@ -281,6 +251,18 @@ void PapersWindow::showState() {
     m_empty->setText(isEmpty ? tr("No papers yet.\n\nAdd the sheets and scraps you have; the "
                                   "cutting plan uses them before it asks you to buy any.")
                              : tr("No paper has these words in its name."));
+}
+
+// Enter presses the button that has the focus, never another one: what the table or the search did
+// with it is all it does.
+void PapersWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+        return QDialog::keyPressEvent(event);
+    }
+    event->accept();
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget())) {
+        button->click();
+    }
 }
 
 // Another program may have changed the list meanwhile.

@@ -9,7 +9,6 @@
 #include "app/cutting/cutting_asks.h"
 #include "core/papers/papers_store.h"
 
-class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -17,10 +16,11 @@ class QTableView;
 
 namespace matwright::app {
 
+class PaperPictures;
 class PapersFilter;
 class PapersModel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // The file of the papers on hand: papers.sqlite in the person's data folder.
 std::filesystem::path personalPapersFile();
@@ -55,15 +55,17 @@ class PapersWindow final : public QDialog {
 
   protected:
     bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
     QWidget* makeHead();
     void buildTable();
-    QWidget* makeFoot();
-    QPushButton* addButton(QHBoxLayout* row, const QString& text, void (PapersWindow::*pressed)());
+    void buildFoot();
     void addKeys();
     std::vector<PaperOnHand> chosen() const;
     void choose(std::span<const PaperId> ids);
+    // What is new or other than before.
+    void chooseChanged(const std::vector<PaperOnHand>& before);
     // Looks at the store again where it has changed.
     void refresh();
     void relist();
@@ -84,6 +86,10 @@ class PapersWindow final : public QDialog {
     Result<PapersStore> m_store;
     std::int64_t m_version = -1;  // of the list that is shown; -1 where it could not be read
     QTimer m_later;
+    // As they stand on the buttons; no other change is taken back or brought back.
+    std::optional<PapersChange> m_undoable;
+    std::optional<PapersChange> m_redoable;
+    PaperPictures* m_pictures;
     PapersModel* m_model;
     PapersFilter* m_filter;
     QTableView* m_table;
@@ -96,8 +102,7 @@ class PapersWindow final : public QDialog {
     QPushButton* m_redo = nullptr;
     QPushButton* m_import = nullptr;
     QPushButton* m_export = nullptr;
-    QLabel* m_news;
-    TintedLabel* m_problem;
+    WindowFoot* m_foot;
 };
 
 }  // namespace matwright::app

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include <QAccessible>
 #include <QFileInfo>
-#include <QLabel>
 #include <QLineEdit>
+#include <QTableView>
 #include <algorithm>
+#include <map>
 
 #include "app/cutting/paper_dialog.h"
 #include "app/cutting/papers_model.h"
 #include "app/cutting/papers_window.h"
 #include "app/files/paths.h"
-#include "app/panels/tint.h"
+#include "app/panels/paper_pictures.h"
+#include "app/panels/window_foot.h"
 #include "app/settings/settings.h"
 #include "core/papers/known_papers.h"
 #include "core/papers/papers_csv.h"
@@ -18,7 +19,7 @@ namespace matwright::app {
 
 namespace {
 
-constexpr std::size_t mostCsvBytes = std::size_t{16} << 20;
+constexpr std::size_t mostChosen = 200;  // of those that came at once
 
 PaperOnHand newPaper() {
     PaperOnHand paper;
@@ -33,7 +34,8 @@ QString csvWords() {
 }  // namespace
 
 void PapersWindow::askToAdd() {
-    PaperDialog dialog(tr("Add paper"), newPaper(), m_settings.value().scale, m_asks, this);
+    PaperDialog dialog(tr("Add paper"), newPaper(), m_settings.value().scale, m_asks, *m_pictures,
+                       this);
     if (dialog.exec() == QDialog::Accepted) {
         add(dialog.paper());
     }
@@ -55,7 +57,8 @@ void PapersWindow::askToChange() {
     if (papers.size() != 1) {
         return;
     }
-    PaperDialog dialog(tr("Change paper"), papers.front(), m_settings.value().scale, m_asks, this);
+    PaperDialog dialog(tr("Change paper"), papers.front(), m_settings.value().scale, m_asks,
+                       *m_pictures, this);
     if (dialog.exec() == QDialog::Accepted) {
         change(papers.front(), dialog.paper());
     }
@@ -63,7 +66,7 @@ void PapersWindow::askToChange() {
 
 void PapersWindow::change(const PaperOnHand& before, const PaperOnHand& after) {
     if (before == after) {
-        return;
+        return say(tr("Nothing was changed."));
     }
     const Result<void> changed = m_store->change(before, after);
     relist();
@@ -78,8 +81,14 @@ void PapersWindow::removeChosen() {
     if (papers.empty() || !m_store) {
         return;
     }
+    const int row = m_table->selectionModel()->selectedRows().front().row();
     const Result<void> removed = m_store->remove(papers);
     relist();
+    if (removed && m_filter->rowCount() > 0) {
+        const int next = std::min(row, m_filter->rowCount() - 1);
+        const QModelIndex index = m_filter->mapToSource(m_filter->index(next, 0));
+        choose(std::span(&m_model->papers()[static_cast<std::size_t>(index.row())].id, 1));
+    }
     if (!removed) {
         return complain(removed.error());
     }
@@ -94,13 +103,16 @@ void PapersWindow::importCsv() {
         return;
     }
     const QString file = QFileInfo(path).fileName();
-    const Result<std::string> text = m_asks.out.files->read(toPath(path), mostCsvBytes);
+    const Result<std::string> text = m_asks.out.files->read(toPath(path), maxPapersCsvBytes);
     if (!text) {
         return complain(text.error());
     }
     Result<std::vector<PaperOnHand>> papers = readPapersCsv(*text);
     if (!papers) {
-        return complain(papers.error());
+        return complain({papers.error().code, papers.error().sentence, file.toStdString()});
+    }
+    if (papers->empty()) {
+        return say(tr("There are no papers in %1.").arg(file));
     }
     const auto added = toImport(std::move(*papers), file);
     if (!added) {
@@ -112,7 +124,7 @@ void PapersWindow::importCsv() {
     }
     m_search->clear();
     relist();
-    choose(std::span(*ids).first(std::min<std::size_t>(ids->size(), 200)));
+    choose(std::span(*ids).first(std::min(ids->size(), mostChosen)));
     say(ids->size() == 1 ? tr("Imported 1 paper from %1.").arg(file)
                          : tr("Imported %1 papers from %2.")
                                .arg(static_cast<qulonglong>(ids->size()))
@@ -172,11 +184,13 @@ void PapersWindow::writeCsv(QString path) {
 }
 
 void PapersWindow::undo() {
-    if (!m_store) {
+    if (!m_store || !m_undoable) {
         return;
     }
-    const auto undone = m_store->undo();
+    const auto before = m_model->papers();
+    const auto undone = m_store->undo(m_undoable->number);
     relist();
+    chooseChanged(before);
     if (!undone) {
         return complain(undone.error());
     }
@@ -186,11 +200,13 @@ void PapersWindow::undo() {
 }
 
 void PapersWindow::redo() {
-    if (!m_store) {
+    if (!m_store || !m_redoable) {
         return;
     }
-    const auto redone = m_store->redo();
+    const auto before = m_model->papers();
+    const auto redone = m_store->redo(m_redoable->number);
     relist();
+    chooseChanged(before);
     if (!redone) {
         return complain(redone.error());
     }
@@ -199,27 +215,37 @@ void PapersWindow::redo() {
     }
 }
 
+void PapersWindow::chooseChanged(const std::vector<PaperOnHand>& before) {
+    std::map<PaperId, const PaperOnHand*> known;
+    for (const PaperOnHand& paper : before) {
+        known.emplace(paper.id, &paper);
+    }
+    std::vector<PaperId> changed;
+    for (const PaperOnHand& paper : m_model->papers()) {
+        const auto earlier = known.find(paper.id);
+        if (earlier == known.end() || *earlier->second != paper) {
+            changed.push_back(paper.id);
+        }
+    }
+    if (!changed.empty()) {
+        choose(std::span(changed).first(std::min(changed.size(), mostChosen)));
+    }
+}
+
 void PapersWindow::say(const QString& sentence) {
-    m_problem->hide();
-    m_news->setText(sentence);
-    QAccessibleEvent alert(m_news, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_foot->say(sentence);
 }
 
 void PapersWindow::complain(const Error& error) {
-    m_news->clear();
-    m_problem->setText(shownText(error));
-    m_problem->show();
-    QAccessibleEvent alert(m_problem, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    m_foot->say({}, shownText(error));
 }
 
 QString PapersWindow::problem() const {
-    return m_problem->isHidden() ? QString() : m_problem->text();
+    return m_foot->problem();
 }
 
 QString PapersWindow::news() const {
-    return m_news->text();
+    return m_foot->news();
 }
 
 }  // namespace matwright::app

@@ -5,6 +5,7 @@
 
 #include "app/panels/paper_look_dialog.h"
 #include "app/panels/section.h"
+#include "app/rendering/colours.h"
 #include "app/settings/palettes.h"
 
 namespace matwright::app {
@@ -48,7 +49,7 @@ void PaperLookButton::showPaper(const std::optional<std::string>& paper) {
     }
     QPixmap swatch(swatchSize * devicePixelRatioF());
     swatch.setDevicePixelRatio(devicePixelRatioF());
-    swatch.fill(QColor(known->colour.red, known->colour.green, known->colour.blue));
+    swatch.fill(toColor(known->colour));
     QPainter painter(&swatch);
     painter.setPen(edgeColour(palette()));
     painter.drawRect(QRectF({}, swatchSize).adjusted(0.5, 0.5, -0.5, -0.5));

@@ -7,15 +7,19 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QImageReader>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <QtConcurrent/QtConcurrentRun>
+#include <utility>
 
 #include "app/panels/length_field.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/rendering/colours.h"
+#include "app/rendering/paper_picture.h"
 
 namespace matwright::app {
 
@@ -26,25 +30,10 @@ constexpr Length usualWidth = Length::inches(12);  // of a sheet of scrapbook pa
 constexpr Length leastWidth = Length::inches(0, 1, 4);
 constexpr Length mostWidth = Length::inches(60);
 constexpr Length sampleWidth = Length::inches(6);
-constexpr qint64 mostBytes = 200LL << 20;
-
-QColor colourOf(Colour colour) {
-    return {colour.red, colour.green, colour.blue};
-}
-
-Colour colourOf(const QColor& colour) {
-    return {static_cast<std::uint8_t>(colour.red()), static_cast<std::uint8_t>(colour.green()),
-            static_cast<std::uint8_t>(colour.blue())};
-}
+constexpr int keptSide = 1'600;  // pixels
 
 PaperLook plainWhite() {
     return {{255, 255, 255}, {}, {}, {}};
-}
-
-// The colour that stands in for the picture where it cannot be shown.
-Colour meanOf(const QImage& picture) {
-    return colourOf(
-        picture.scaled(1, 1, Qt::IgnoreAspectRatio, Qt::SmoothTransformation).pixelColor(0, 0));
 }
 
 }  // namespace
@@ -61,8 +50,9 @@ PaperLookDialog::PaperLookDialog(const QString& paper, const std::optional<Paper
       m_noLook(new QPushButton(tr("&As in the sketch"))) {
     setWindowTitle(tr("Look of the paper"));
     build(paper, scale);
+    connect(&m_reader, &QFutureWatcherBase::finished, this, [this] { take(m_reader.result()); });
     if (look && !look->picture.empty()) {
-        m_picture = QImage(QString::fromStdString(look->picture));
+        beginReading(QString::fromStdString(look->picture), false);
     }
     showLook();
 }
@@ -73,6 +63,7 @@ void PaperLookDialog::build(const QString& paper, Scale scale) {
     title->setTextFormat(Qt::PlainText);
     title->setWordWrap(true);
     column->addWidget(title);
+    m_sample->setObjectName(QStringLiteral("sample"));
     m_sample->setFixedSize(sampleSize);
     m_sample->setFrameShape(QFrame::StyledPanel);
     column->addWidget(m_sample, 0, Qt::AlignHCenter);
@@ -98,13 +89,14 @@ void PaperLookDialog::build(const QString& paper, Scale scale) {
     column->addWidget(m_problem);
     m_problem->hide();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    m_ok = buttons->button(QDialogButtonBox::Ok);
     column->addWidget(buttons);
     connect(colour, &QPushButton::clicked, this, &PaperLookDialog::chooseColour);
     connect(picture, &QPushButton::clicked, this, &PaperLookDialog::choosePicture);
     connect(m_noPicture, &QPushButton::clicked, this, &PaperLookDialog::takePictureAway);
     connect(m_noLook, &QPushButton::clicked, this, [this] {
         m_look.reset();
-        accept();
+        QDialog::accept();
     });
     connect(m_width, &LengthField::valueChanged, this, [this](Length width) {
         if (m_look && !m_look->picture.empty()) {
@@ -112,12 +104,12 @@ void PaperLookDialog::build(const QString& paper, Scale scale) {
             showLook();
         }
     });
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &PaperLookDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
 void PaperLookDialog::chooseColour() {
-    const QColor now = colourOf(m_look.value_or(plainWhite()).colour);
+    const QColor now = toColor(m_look.value_or(plainWhite()).colour);
     const QColor chosen = QColorDialog::getColor(now, this, tr("Colour of the paper"));
     if (chosen.isValid()) {
         setColour(chosen);
@@ -125,8 +117,10 @@ void PaperLookDialog::chooseColour() {
 }
 
 void PaperLookDialog::setColour(const QColor& colour) {
-    m_look = PaperLook{colourOf(colour), {}, {}, {}};
+    m_look = PaperLook{toColour(colour), {}, {}, {}};
     m_picture = {};
+    m_isComing = false;
+    complain({});
     showLook();
 }
 
@@ -134,39 +128,79 @@ void PaperLookDialog::choosePicture() {
     const QString path = QFileDialog::getOpenFileName(
         this, tr("Picture of the paper"), {}, tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp)"));
     if (!path.isEmpty()) {
-        const QString problem = setPicture(path);
-        m_problem->setText(problem);
-        m_problem->setVisible(!problem.isEmpty());
+        setPicture(path);
     }
 }
 
-QString PaperLookDialog::setPicture(const QString& path) {
+void PaperLookDialog::setPicture(const QString& path) {
+    complain({});
+    m_isComing = true;
+    beginReading(path, true);
+    showLook();
+}
+
+// What was being read before is not taken any more.
+void PaperLookDialog::beginReading(const QString& path, bool isChosen) {
+    m_reader.setFuture(QtConcurrent::run(&PaperLookDialog::read, path, isChosen));
+}
+
+PaperLookDialog::Held PaperLookDialog::read(const QString& path, bool isChosen) {
+    Held held{path, {}, {}, false, isChosen};
     QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > mostBytes) {
-        return tr("%1 cannot be read.").arg(QFileInfo(path).fileName());
+    if (!QFileInfo(path).isFile() || file.size() > maxPaperPictureBytes ||
+        !file.open(QIODevice::ReadOnly)) {
+        return held;
     }
     const QByteArray bytes = file.readAll();
-    QImageReader reader(path);
-    reader.setAutoTransform(true);
-    const QImage picture = reader.read();
-    if (picture.isNull()) {
-        return tr("%1 is no picture that can be shown; choose a JPEG or PNG file.")
-            .arg(QFileInfo(path).fileName());
+    held.wasRead = true;
+    held.content = contentKeyOf({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    held.picture = paperPictureIn(bytes, keptSide);
+    return held;
+}
+
+void PaperLookDialog::take(const Held& held) {
+    const QString name = QFileInfo(held.path).fileName();
+    if (!held.isChosen) {
+        m_picture = held.picture;
+    } else if (!std::exchange(m_isComing, false)) {
+        return;  // something else was chosen meanwhile
+    } else if (held.picture.isNull()) {
+        complain(
+            held.wasRead
+                ? tr("%1 is no picture that can be shown; choose a JPEG or PNG file.").arg(name)
+                : tr("%1 cannot be read.").arg(name));
+    } else {
+        m_picture = held.picture;
+        const Length width =
+            m_look && m_look->pictureWidth.isPositive() ? m_look->pictureWidth : usualWidth;
+        m_look = PaperLook{meanColour(held.picture), held.path.toStdString(), held.content, width};
     }
-    m_picture = picture;
-    const Length width =
-        m_look && m_look->pictureWidth.isPositive() ? m_look->pictureWidth : usualWidth;
-    m_look =
-        PaperLook{meanOf(picture), path.toStdString(),
-                  contentKeyOf({bytes.constData(), static_cast<std::size_t>(bytes.size())}), width};
     showLook();
-    return {};
 }
 
 void PaperLookDialog::takePictureAway() {
     if (m_look) {
-        setColour(colourOf(m_look->colour));
+        setColour(toColor(m_look->colour));
     }
+}
+
+void PaperLookDialog::accept() {
+    m_width->commitTyped();
+    if (m_width->isEnabled() && m_width->hasError()) {
+        return m_width->lineEdit()->setFocus();
+    }
+    if (!isReading()) {
+        QDialog::accept();
+    }
+}
+
+void PaperLookDialog::complain(const QString& sentence) {
+    m_problem->setText(sentence);
+    m_problem->setVisible(!sentence.isEmpty());
+}
+
+QString PaperLookDialog::problem() const {
+    return m_problem->text();
 }
 
 // Six inches of the paper, so that the width can be judged.
@@ -174,7 +208,7 @@ void PaperLookDialog::showLook() {
     const bool hasPicture = m_look && !m_look->picture.empty();
     QPixmap sample(sampleSize * devicePixelRatioF());
     sample.setDevicePixelRatio(devicePixelRatioF());
-    sample.fill(colourOf(m_look.value_or(plainWhite()).colour));
+    sample.fill(toColor(m_look.value_or(plainWhite()).colour));
     if (hasPicture && !m_picture.isNull()) {
         const double scale =
             ratio(m_look->pictureWidth, sampleWidth) * sampleSize.width() / m_picture.width();
@@ -185,7 +219,9 @@ void PaperLookDialog::showLook() {
         painter.fillRect(QRect({}, sampleSize), brush);
     }
     m_sample->setPixmap(sample);
-    m_name->setText(hasPicture
+    m_ok->setEnabled(!isReading());
+    m_name->setText(isReading() ? tr("Reading the picture…")
+                    : hasPicture
                         ? tr("%1; 6 in of it are shown")
                               .arg(QFileInfo(QString::fromStdString(m_look->picture)).fileName())
                     : m_look ? tr("A plain colour")

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QFutureWatcher>
 #include <QImage>
 
 #include "core/making/making.h"
@@ -28,11 +29,29 @@ class PaperLookDialog final : public QDialog {
     // Nothing: the paper has no look of its own (any more).
     const std::optional<PaperLook>& look() const { return m_look; }
     void setColour(const QColor& colour);
-    // A sentence where the file is no picture that can be shown; then nothing changes.
-    QString setPicture(const QString& path);
+    // Reads it in the background; the dialog is not accepted meanwhile. Where it is no picture that
+    // can be shown nothing changes and problem() says so.
+    void setPicture(const QString& path);
+    bool isReading() const { return m_isComing; }
+    QString problem() const;
     void takePictureAway();
 
+  public slots:
+    void accept() override;
+
   private:
+    // What a picture's file holds.
+    struct Held {
+        QString path;
+        QImage picture;  // small enough for the sample; null where there is none
+        ContentKey content;
+        bool wasRead = false;
+        bool isChosen = false;  // just now; else it is the look's own
+    };
+    static Held read(const QString& path, bool isChosen);
+    void beginReading(const QString& path, bool isChosen);
+    void take(const Held& held);
+    void complain(const QString& sentence);
     void build(const QString& paper, Scale scale);
     void chooseColour();
     void choosePicture();
@@ -46,6 +65,9 @@ class PaperLookDialog final : public QDialog {
     LengthField* m_width;
     QPushButton* m_noPicture;
     QPushButton* m_noLook;
+    QPushButton* m_ok = nullptr;
+    QFutureWatcher<Held> m_reader;
+    bool m_isComing = false;  // a picture that was chosen
 };
 
 }  // namespace matwright::app

@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <cmath>
 
+#include "app/rendering/colours.h"
 #include "app/rendering/paint.h"
 
 namespace matwright::app {
@@ -12,10 +13,6 @@ namespace matwright::app {
 namespace {
 
 constexpr QColor missingPhoto(206, 208, 211);
-
-QColor colourOf(Colour colour) {
-    return {colour.red, colour.green, colour.blue};
-}
 
 double ticks(Length length) {
     return static_cast<double>(length.ticks());
@@ -46,7 +43,7 @@ void fillWith(QPainter& painter, const QPainterPath& path, QBrush picture,
 void paintPaper(QPainter& painter, const QPainterPath& outline, const PaperFill& fill,
                 PartPictures& pictures) {
     const QImage picture = pictures.paperPicture(fill.look);
-    painter.fillPath(outline, colourOf(fill.look.colour));
+    painter.fillPath(outline, toColor(fill.look.colour));
     if (!picture.isNull()) {
         const double scale = ticks(fill.look.pictureWidth) / picture.width();
         fillWith(painter, outline, QBrush(picture),
@@ -122,7 +119,7 @@ void paintPart(QPainter& painter, const PagePiece& part, PartPictures& pictures,
     painter.save();
     painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
     if (const auto* colour = std::get_if<Colour>(&part.fill)) {
-        painter.fillPath(outline, colourOf(*colour));
+        painter.fillPath(outline, toColor(*colour));
     } else if (const auto* paper = std::get_if<PaperFill>(&part.fill)) {
         paintPaper(painter, outline, *paper, pictures);
     } else if (const auto* photo = std::get_if<PhotoFill>(&part.fill)) {
@@ -133,7 +130,7 @@ void paintPart(QPainter& painter, const PagePiece& part, PartPictures& pictures,
         }
     }
     if (part.edge) {
-        QPen pen(colourOf(part.edge->colour), ticks(part.edge->width));
+        QPen pen(toColor(part.edge->colour), ticks(part.edge->width));
         pen.setJoinStyle(Qt::MiterJoin);
         painter.strokePath(outline, pen);
     }

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/rendering/colours.h"
+
 namespace matwright::app {
 
 namespace {
@@ -43,10 +45,6 @@ QPainterPath joined(const std::vector<Path>& paths, double ticks) {
     return path;
 }
 
-QColor toQt(Colour c) {
-    return {c.red, c.green, c.blue};
-}
-
 double inUnits(Length length) {
     return static_cast<double>(length.ticks()) / ticksPerUnit;
 }
@@ -62,7 +60,7 @@ double dashGrowth(const std::vector<Length>& dashes, double leastWidth) {
 
 QPen penOf(const Stroke& stroke, double leastWidth) {
     const double width = std::max(inUnits(stroke.width), leastWidth);
-    QPen pen(toQt(stroke.colour), width, Qt::SolidLine, Qt::FlatCap, Qt::SvgMiterJoin);
+    QPen pen(toColor(stroke.colour), width, Qt::SolidLine, Qt::FlatCap, Qt::SvgMiterJoin);
     pen.setMiterLimit(4);
     if (!stroke.dash.empty()) {
         const double growth = dashGrowth(stroke.dash, leastWidth);
@@ -90,7 +88,7 @@ QFont fontOf(bool bold) {
 
 void paint(QPainter& painter, const PathItem& item, double leastWidth) {
     painter.setPen(item.stroke ? penOf(*item.stroke, leastWidth) : QPen(Qt::NoPen));
-    painter.setBrush(item.fill ? QBrush(toQt(*item.fill)) : QBrush(Qt::NoBrush));
+    painter.setBrush(item.fill ? QBrush(toColor(*item.fill)) : QBrush(Qt::NoBrush));
     painter.drawPath(joined(item.paths, ticksPerUnit));
 }
 
@@ -108,7 +106,7 @@ void paint(QPainter& painter, const TextItem& item, double /*leastWidth*/) {
     painter.rotate(item.rotation.toDegrees());
     painter.scale(k, k);
     painter.setFont(font);
-    painter.setPen(toQt(item.colour));
+    painter.setPen(toColor(item.colour));
     painter.drawText(QPointF(left, 0), text);
     painter.restore();
 }

@@ -49,9 +49,18 @@ bool bringUp(SqliteDatabase& database, const StoreKind& kind, std::int64_t from)
                             .c_str()) == SQLITE_OK;
 }
 
-// Looks at what the file is inside the transaction, because another program may be making it.
+bool isUpToDate(SqliteDatabase& database, const StoreKind& kind) {
+    return database.number("PRAGMA application_id", -1) == kind.applicationId &&
+           database.number("PRAGMA user_version", -1) == std::ssize(kind.steps);
+}
+
+// Where there is something to do it looks at what the file is inside the transaction, because
+// another program may be making it. Else it need not wait for one that is writing.
 Result<void> prepare(SqliteDatabase& database, const std::filesystem::path& file,
                      const StoreKind& kind) {
+    if (isUpToDate(database, kind)) {
+        return {};
+    }
     StoreTransaction transaction(database);
     if (!transaction.hasBegun()) {
         return std::unexpected(storeError(database, kind));

@@ -6,16 +6,14 @@
 #include <pugixml.hpp>
 #include <sstream>
 
+#include "core/drawing/colour_text.h"
+
 namespace matwright {
 
 namespace {
 
 std::string number(Length length) {
     return svgNumber(static_cast<double>(length.ticks()));
-}
-
-std::string colourText(Colour colour) {
-    return fmt::format("#{:02x}{:02x}{:02x}", colour.red, colour.green, colour.blue);
 }
 
 void append(std::string& out, Vertex at) {

@@ -3,6 +3,7 @@
 
 #include <cassert>
 
+#include "core/drawing/colour_text.h"
 #include "core/pagefile/page_drawing.h"
 #include "core/pagefile/page_file.h"
 #include "core/pagefile/page_paths.h"
@@ -97,8 +98,7 @@ void appendPaper(Node parent, const std::string& name, const PaperLook& look,
                  const std::string& folder) {
     const Node element = parent.append_child(pagewords::paper);
     set(element, pagewords::name, name);
-    const Colour c = look.colour;
-    set(element, pagewords::colour, fmt::format("#{:02x}{:02x}{:02x}", c.red, c.green, c.blue));
+    set(element, pagewords::colour, colourText(look.colour));
     if (!look.picture.empty()) {
         setPath(element, look.picture, folder);
         set(element, pagewords::content, look.content.text());

@@ -111,7 +111,7 @@ void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job,
         plan.notCut.push_back({piece, whyNotCut(plan.pieces[piece], job, scale, endedEarly)});
     }
     plan.toBuy = buyingLines(plan.sheets, scale);
-    plan.remarks = planRemarks(job);
+    plan.remarks = planRemarks(job, plan.sheets);
     tellIdleMiddles(plan, told);
 }
 

@@ -103,8 +103,10 @@ Result<PaperPlan> planPapers(std::span<const PaperPage> pages, std::span<const P
                              const std::function<void(const PaperProgress&)>& progress = {});
 
 // What "cut this plan" does to the papers on hand; `onHand` is what the plan was made with. Bought
-// sheets are cut as soon as they are bought: only their leftovers come into the list. `once` is
-// cutName() of the plan's key, so that it is cut once by whichever window or program.
+// sheets are cut as soon as they are bought: only their leftovers come into the list, and those of
+// a middle look like the sheet of its mat. Leftovers of a paper whose name is too long for the list
+// are left out. `once` is cutName() of the plan's key, so that it is cut once by whichever window
+// or program.
 PapersCut papersCut(const PaperPlan& plan, std::span<const PaperOnHand> onHand,
                     std::string_view label, std::string_view once = {});
 

@@ -96,18 +96,30 @@ std::vector<std::string> buyingLines(std::span<const PaperSheet> sheets, Scale s
     return lines;
 }
 
-std::vector<std::string> planRemarks(const PaperJob& job) {
+std::vector<std::string> planRemarks(const PaperJob& job, std::span<const PaperSheet> sheets) {
+    std::vector<std::string> remarks;
     std::vector<std::string> names;
     for (const JobPaper& paper : job.papers) {
         if (!paper.isOnHand) {
             names.push_back(paper.name);
         }
     }
-    if (names.empty()) {
-        return {};
+    if (!names.empty()) {
+        remarks.push_back(fmt::format("Nothing is on hand of {}: planned without an up direction.",
+                                      fmt::join(names, ", ")));
     }
-    return {fmt::format("Nothing is on hand of {}: planned without an up direction.",
-                        fmt::join(names, ", "))};
+    for (const JobPaper& paper : job.papers) {
+        const bool isLeft = std::ranges::any_of(sheets, [&](const PaperSheet& sheet) {
+            return sheet.paper == paper.name && !sheet.leftovers.empty();
+        });
+        if (isLeft && paper.name.size() > maxPaperNameBytes) {
+            remarks.push_back(
+                fmt::format("The name {} is too long for the list of papers on hand: "
+                            "leftovers of it are not kept there.",
+                            paper.name));
+        }
+    }
+    return remarks;
 }
 
 }  // namespace matwright

@@ -21,7 +21,8 @@ std::string paperBound(const CutAnswer& answer, const CutJob& job,
                        std::span<const PaperSheet> sheets);
 // "1 sheet of kraft cardstock, 12 × 12 in"; equal sheets in one line.
 std::vector<std::string> buyingLines(std::span<const PaperSheet> sheets, Scale scale);
-// About the whole: papers of which nothing is on hand.
-std::vector<std::string> planRemarks(const PaperJob& job);
+// About the whole: papers of which nothing is on hand, and leftovers whose paper's name is too long
+// for the list.
+std::vector<std::string> planRemarks(const PaperJob& job, std::span<const PaperSheet> sheets);
 
 }  // namespace matwright

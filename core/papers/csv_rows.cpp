@@ -28,10 +28,11 @@ int isNoBlank(unsigned char) {
 
 class CsvReader {
   public:
-    CsvReader(std::size_t maxRows, std::size_t maxFields)
+    CsvReader(std::size_t maxRows, std::size_t maxFields, char between)
         : m_maxRows(maxRows), m_maxFields(maxFields) {
         csv_init(&m_parser, CSV_STRICT | CSV_STRICT_FINI);
         csv_set_space_func(&m_parser, isNoBlank);
+        csv_set_delim(&m_parser, static_cast<unsigned char>(between));
     }
     ~CsvReader() { csv_free(&m_parser); }
     CsvReader(const CsvReader&) = delete;
@@ -120,12 +121,12 @@ std::string csvLine(const CsvRow& row) {
 }
 
 Result<std::vector<NumberedRow>> readCsv(std::string_view text, std::size_t maxRows,
-                                         std::size_t maxFields) {
+                                         std::size_t maxFields, char between) {
     constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
     if (text.starts_with(byteOrderMark)) {
         text.remove_prefix(byteOrderMark.size());
     }
-    CsvReader reader(maxRows, maxFields);
+    CsvReader reader(maxRows, maxFields, between);
     while (!text.empty()) {
         const std::size_t end = std::min(text.find('\n'), text.size() - 1) + 1;
         if (!reader.read(text.substr(0, end))) {

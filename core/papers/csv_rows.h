@@ -30,8 +30,9 @@ inline constexpr std::size_t maxCsvFields = 200;
 // and a byte order mark is passed over. Error: Malformed with the line's number for a quote where
 // none may stand or one that is never closed; TooLarge where there are more records, or more fields
 // in one of them, than that, or no memory. Nothing beyond those limits is stored.
+// `between` stands between the fields of a line.
 Result<std::vector<NumberedRow>> readCsv(std::string_view text, std::size_t maxRows = maxCsvRows,
-                                         std::size_t maxFields = maxCsvFields);
+                                         std::size_t maxFields = maxCsvFields, char between = ',');
 
 std::string_view withoutBlanks(std::string_view field);
 

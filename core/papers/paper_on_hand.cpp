@@ -3,6 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <utility>
+
 #include "core/library/text_fold.h"
 #include "core/sketch/soundness.h"
 
@@ -24,14 +27,34 @@ bool isLineOf(const std::string& text, std::size_t bytes) {
     return text.size() <= bytes && isValidText(text, false);
 }
 
+// How many letters of valid text begin within so many bytes.
+std::ptrdiff_t lettersIn(std::string_view text, std::size_t bytes) {
+    return std::ranges::count_if(text.substr(0, bytes), [](char c) { return (c & 0xC0) != 0x80; });
+}
+
+// Letters are counted as people see them, though not all take equally much room.
+std::optional<std::string> faultOfLine(std::string_view what, const std::string& text) {
+    if (text.size() <= maxPaperNameBytes) {
+        return isValidText(text, false)
+                   ? std::nullopt
+                   : std::optional(fmt::format("{} is one line of letters that can be saved; it "
+                                               "has others.",
+                                               what));
+    }
+    const std::ptrdiff_t fitting = lettersIn(text, maxPaperNameBytes + 1) - 1;
+    return fmt::format("{} is too long: {} of its {} letters fit. Shorten it.", what, fitting,
+                       lettersIn(text, text.size()));
+}
+
 std::optional<Error> findFaultOfWords(const PaperOnHand& paper) {
     if (paperKey(paper.name).empty()) {
         return paperFault(paper, "A paper needs a name.");
     }
-    if (!isLineOf(paper.name, maxPaperNameBytes) || !isLineOf(paper.thickness, maxPaperNameBytes)) {
-        return paperFault(
-            paper, fmt::format("A paper's name and thickness are one line of at most {} letters.",
-                               maxPaperNameBytes));
+    for (const auto& [what, text] : {std::pair("The paper's name", &paper.name),
+                                     std::pair("The paper's thickness", &paper.thickness)}) {
+        if (auto fault = faultOfLine(what, *text)) {
+            return paperFault(paper, *std::move(fault));
+        }
     }
     if (!isLineOf(paper.picture, maxPicturePathBytes)) {
         return paperFault(paper, "The path of the paper's picture cannot be kept; choose another.");

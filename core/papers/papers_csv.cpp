@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/drawing/colour_text.h"
 #include "core/papers/csv_rows.h"
 #include "core/sketch/soundness.h"
 
@@ -13,7 +14,6 @@ namespace matwright {
 
 namespace {
 
-constexpr std::size_t maxCsvBytes = 16UL * 1024 * 1024;
 // More than there are columns, so that a line with a comma too many is named with the others.
 constexpr std::size_t maxFieldsOfLine = 50;
 constexpr std::size_t namedFaults = 10;
@@ -34,10 +34,6 @@ constexpr std::string_view columnNames[] = {"Name",   "Width",   "Height",      
                                             "Kind",   "Pattern", "Sides",        "Thickness",
                                             "Colour", "Picture", "Picture width"};
 
-std::string hexOf(Colour colour) {
-    return fmt::format("#{:02x}{:02x}{:02x}", colour.red, colour.green, colour.blue);
-}
-
 CsvRow rowOf(const PaperOnHand& paper) {
     return {paper.name,
             exactText(paper.size.width),
@@ -47,7 +43,7 @@ CsvRow rowOf(const PaperOnHand& paper) {
             paper.pattern == PaperPattern::HasUp ? "up" : "none",
             paper.sides == PaperSides::Two ? "two" : "one",
             paper.thickness,
-            hexOf(paper.colour),
+            colourText(paper.colour),
             paper.picture,
             paper.picture.empty() ? "" : exactText(paper.pictureWidth)};
 }
@@ -127,15 +123,11 @@ class PaperRow {
         if (text.empty()) {
             return otherwise;
         }
-        unsigned number = 0;
-        const char* const last = text.data() + text.size();
-        const auto [end, failed] = std::from_chars(text.data() + 1, last, number, 16);
-        if (text.size() != 7 || text[0] != '#' || failed != std::errc() || end != last) {
+        const std::optional<Colour> read = parseColour(text);
+        if (!read) {
             wrong(Colours, "a colour such as #c8aa82");
         }
-        return {static_cast<std::uint8_t>(number >> 16 & 0xff),
-                static_cast<std::uint8_t>(number >> 8 & 0xff),
-                static_cast<std::uint8_t>(number & 0xff)};
+        return read.value_or(otherwise);
     }
 
     const CsvRow& m_row;
@@ -175,6 +167,12 @@ Result<std::vector<int>> placesIn(const CsvRow& heading) {
         }
     }
     return places;
+}
+
+// No column's name has either.
+char separatorOf(std::string_view text) {
+    const std::string_view heading = text.substr(0, text.find('\n'));
+    return heading.contains(';') && !heading.contains(',') ? ';' : ',';
 }
 
 struct Gathered {
@@ -221,12 +219,12 @@ std::string papersCsv(std::span<const PaperOnHand> papers) {
 }
 
 Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text) {
-    if (text.size() > maxCsvBytes) {
+    if (text.size() > maxPapersCsvBytes) {
         return std::unexpected(
             csvFault(ErrorCode::TooLarge, "A table of papers may be 16 MB long; divide it."));
     }
     const Result<std::vector<NumberedRow>> rows =
-        readCsv(text, maxPapersOnHand + 1, maxFieldsOfLine);
+        readCsv(text, maxPapersOnHand + 1, maxFieldsOfLine, separatorOf(text));
     if (!rows) {
         return std::unexpected(rows.error());
     }

@@ -20,14 +20,17 @@ namespace matwright {
 // Lengths are written so that they are read back exactly. Ids are not written.
 std::string papersCsv(std::span<const PaperOnHand> papers);
 
+inline constexpr std::size_t maxPapersCsvBytes = std::size_t{16} << 20;
+
 // Columns in any order, their names in any case. Name, Width and Height are needed, all others may
 // be missing or empty: 1, whole, none, one, and as PaperOnHand has it. Lengths as people write
 // them, inches where no unit stands. A byte order mark and lines ended by LF alone are fine; empty
-// lines are passed over.
+// lines are passed over. Where the first line has semicolons and no comma they stand between the
+// fields, as spreadsheets of many languages have it.
 //
-// All or nothing: Error (Malformed, NotFound for a column that is needed, TooLarge above 16 MB,
-// maxPapersOnHand or 50 fields in a line) with every faulty line named by its number, up to ten of
-// them.
+// All or nothing: Error (Malformed, NotFound for a column that is needed, TooLarge above
+// maxPapersCsvBytes, maxPapersOnHand or 50 fields in a line) with every faulty line named by its
+// number, up to ten of them.
 Result<std::vector<PaperOnHand>> readPapersCsv(std::string_view text);
 
 }  // namespace matwright

@@ -165,6 +165,25 @@ bool writeDown(SqliteDatabase& database, std::int64_t change, const PapersCut::P
         .run();
 }
 
+// By name, whole sheets first, larger ones first. Names are folded once each: thousands of papers
+// are listed at every change.
+std::vector<PaperOnHand> sorted(std::vector<PaperOnHand> papers) {
+    using Key = std::tuple<std::string, PaperKind, double, std::size_t>;
+    std::vector<Key> keys;
+    keys.reserve(papers.size());
+    for (const PaperOnHand& paper : papers) {
+        keys.emplace_back(paperKey(paper.name), paper.kind,
+                          -paper.size.width.toInches() * paper.size.height.toInches(), keys.size());
+    }
+    std::ranges::sort(keys);
+    std::vector<PaperOnHand> inOrder;
+    inOrder.reserve(papers.size());
+    for (const Key& key : keys) {
+        inOrder.push_back(std::move(papers[std::get<std::size_t>(key)]));
+    }
+    return inOrder;
+}
+
 std::int64_t papersIn(SqliteDatabase& database) {
     return database.number("SELECT count(*) FROM paper", -1);
 }
@@ -218,15 +237,14 @@ Result<std::vector<PaperOnHand>> PapersStore::list() {
     if (asked.failure() != 0) {
         return std::unexpected(failure());
     }
-    std::ranges::stable_sort(papers, {}, [](const PaperOnHand& paper) {
-        return std::tuple(paperKey(paper.name), paper.kind,
-                          -paper.size.width.toInches() * paper.size.height.toInches());
-    });
-    return papers;
+    return sorted(std::move(papers));
 }
 
 Result<std::vector<PaperId>> PapersStore::add(std::span<const PaperOnHand> papers,
                                               std::string_view label) {
+    if (papers.empty()) {
+        return std::vector<PaperId>();
+    }
     for (const PaperOnHand& paper : papers) {
         if (auto fault = findFault(paper)) {
             return std::unexpected(*fault);

@@ -69,8 +69,8 @@ class PapersStore {
 
     // By name, whole sheets first, larger ones first.
     Result<std::vector<PaperOnHand>> list();
-    // One change. Their ids are not looked at; the new ones are given back in order. TooLarge above
-    // maxPapersOnHand.
+    // One change, or none where there are no papers. Their ids are not looked at; the new ones are
+    // given back in order. TooLarge above maxPapersOnHand.
     Result<std::vector<PaperId>> add(std::span<const PaperOnHand> papers, std::string_view label);
     Result<PaperId> add(const PaperOnHand& paper);
     // Both have the same id.

@@ -248,7 +248,9 @@ TEST(BatchCut, WrongWishesAreRefused) {
     EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--glue-edge", "-1"}), WrongUse);
     EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--buy", "huge"}), WrongUse);
     EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--buy", "12x12", "--buy-nothing"}), WrongUse);
-    EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--seconds", "-3"}), WrongUse);
+    for (const char* seconds : {"-3", "nan", "-nan", "inf", "3601", "soon"}) {
+        EXPECT_EQ(batch.run({"cut", "page.sketch.svg", "--seconds", seconds}), WrongUse) << seconds;
+    }
 }
 
 }  // namespace

@@ -1,64 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "app/cutting/papers_window.h"
 
-#include <QComboBox>
-#include <QLineEdit>
 #include <QSpinBox>
-#include <QTableView>
-#include <QTimer>
 
-#include "app/cutting/paper_dialog.h"
-#include "app/cutting/papers_model.h"
-#include "tests/app/cutting/cutting_fixture.h"
+#include "core/database/sqlite_database.h"
+#include "tests/app/cutting/papers_window_fixture.h"
+
 #include "tests/support/temporary_folder.h"
 
 namespace matwright::app {
 namespace {
 
-class PapersWindowTest : public CuttingFixture {
-  protected:
-    void open() {
-        window = std::make_unique<PapersWindow>(file(), settings, asks, nullptr);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    }
-    int rows() const { return window->table().model()->rowCount(); }
-    QString cell(int row, int column) const {
-        return window->table().model()->index(row, column).data().toString();
-    }
-    void chooseRow(int row) {
-        const QRect place =
-            window->table().visualRect(window->table().model()->index(row, PapersModel::Count));
-        QTest::mouseClick(window->table().viewport(), Qt::LeftButton, {}, place.center());
-    }
-    QLineEdit* search() { return window->findChild<QLineEdit*>(); }
-    // Types into the dialog that comes up, as a person does; `then` looks at it before it goes.
-    template <typename Then>
-    void inDialog(Then then) {
-        QTimer::singleShot(0, window.get(), [this, then] {
-            auto* dialog = window->findChild<PaperDialog*>();
-            ASSERT_NE(dialog, nullptr);
-            then(*dialog);
-        });
-    }
-    static QLineEdit* field(const QWidget& dialog, const QString& name) {
-        for (auto* edit : dialog.findChildren<QLineEdit*>()) {
-            if (edit->accessibleName() == name) {
-                return edit;
-            }
-        }
-        ADD_FAILURE() << "no field " << name.toStdString();
-        return nullptr;
-    }
-    static void type(const QWidget& dialog, const QString& name, const QString& text) {
-        QLineEdit* edit = field(dialog, name);
-        edit->setFocus();
-        edit->selectAll();
-        QTest::keyClicks(edit, text);
-    }
-
-    std::unique_ptr<PapersWindow> window;
-};
+class PapersWindowTest : public PapersWindowFixture {};
 
 TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
     open();
@@ -68,42 +21,16 @@ TEST_F(PapersWindowTest, SaysWhatToDoWhereThereIsNoPaperYet) {
     EXPECT_FALSE(button(*window, "Remove")->isEnabled());
     EXPECT_FALSE(button(*window, "Undo")->isEnabled());
     EXPECT_FALSE(button(*window, "Export CSV…")->isEnabled());
-}
-
-TEST_F(PapersWindowTest, KeepsAPaperThatWasTypedWithFractions) {
-    open();
-    inDialog([](PaperDialog& dialog) {
-        type(dialog, "Name", "kraft cardstock");
-        type(dialog, "Width", "5 1/2");
-        type(dialog, "Height", "178 mm");
-        dialog.findChild<QSpinBox*>()->setValue(3);
-        press(dialog, "OK");
-    });
-    press(*window, "Add paper…");
-    ASSERT_EQ(rows(), 1);
-    EXPECT_EQ(cell(0, PapersModel::Name), "kraft cardstock");
-    EXPECT_EQ(cell(0, PapersModel::Count), "3");
-    const auto kept = store().list();
-    ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->front().size.width, Length::inches(5, 1, 2));
-    EXPECT_EQ(kept->front().size.height, Length::hundredthMillimetres(17'800));
-    EXPECT_EQ(window->news(), "Added kraft cardstock.");
-}
-
-TEST_F(PapersWindowTest, TellsInTheDialogWhatKeepsAPaperFromBeingAdded) {
-    open();
-    inDialog([](PaperDialog& dialog) {
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.problem().contains("name"));
-        type(dialog, "Name", "kraft");
-        type(dialog, "Width", "wide");
-        press(dialog, "OK");
-        EXPECT_TRUE(dialog.problem().contains("wide"));
-        EXPECT_TRUE(dialog.isVisible());
-        dialog.reject();
-    });
-    press(*window, "Add paper…");
-    EXPECT_EQ(rows(), 0);
+    const QImage shown = window->grab().toImage();
+    const QRect list(window->table().mapTo(window.get(), QPoint()), window->table().size());
+    const QRgb paper = shown.pixel(list.center() + QPoint(0, list.height() / 3));
+    bool hasWords = false;
+    for (int x = list.left() + 30; x < list.right() - 30 && !hasWords; ++x) {
+        for (int y = list.center().y() - 40; y < list.center().y() + 40; ++y) {
+            hasWords = hasWords || shown.pixel(x, y) != paper;
+        }
+    }
+    EXPECT_TRUE(hasWords) << "the list is bare";
 }
 
 TEST_F(PapersWindowTest, ChangesTheChosenPaper) {
@@ -131,6 +58,114 @@ TEST_F(PapersWindowTest, UndoesAndBringsBackByButtonAndKey) {
     EXPECT_EQ(rows(), 0);
     QTest::keySequence(window.get(), QKeySequence(QKeySequence::Undo));
     EXPECT_EQ(rows(), 1);
+}
+
+TEST_F(PapersWindowTest, EnterOnARowOpensChangeAndNothingAfterIt) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    chooseRow(0);
+    EXPECT_EQ(dialogsOf(*window, [this] { QTest::keyClick(&window->table(), Qt::Key_Return); }), 1);
+    EXPECT_TRUE(window->isVisible());
+}
+
+TEST_F(PapersWindowTest, EnterPressesTheButtonWithTheFocusAndNoOther) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    button(*window, "Undo")->setFocus();
+    EXPECT_EQ(
+        dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Return); }), 0);
+    EXPECT_EQ(rows(), 0);
+    search()->setFocus();
+    EXPECT_EQ(
+        dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Return); }), 0);
+    button(*window, "Add paper…")->setFocus();
+    EXPECT_EQ(dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Enter); }),
+              1);
+    button(*window, "Close")->setFocus();
+    EXPECT_EQ(
+        dialogsOf(*window, [this] { QTest::keyClick(window->focusWidget(), Qt::Key_Return); }), 0);
+    EXPECT_FALSE(window->isVisible());
+}
+
+TEST_F(PapersWindowTest, KeepsTheChosenRowsWhenTheListIsReadAgain) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12)),
+                                  paper("c", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    open();
+    window->table().selectAll();
+    ASSERT_TRUE(store().add(paper("d", inches(12, 12))));
+    QEvent front(QEvent::WindowActivate);
+    QCoreApplication::sendEvent(window.get(), &front);
+    EXPECT_EQ(rows(), 4);
+    EXPECT_EQ(window->table().selectionModel()->selectedRows().size(), 3);
+    press(*window, "Remove");
+    ASSERT_EQ(rows(), 1);
+    EXPECT_EQ(cell(0, PapersModel::Name), "d");
+}
+
+TEST_F(PapersWindowTest, ChoosesTheNextRowAfterRemovalAndWhatComesBack) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12)),
+                                  paper("c", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    open();
+    const auto chosen = [this] {
+        QStringList names;
+        for (const QModelIndex& row : window->table().selectionModel()->selectedRows()) {
+            names << row.data().toString();
+        }
+        return names;
+    };
+    chooseRow(1);
+    press(*window, "Remove");
+    EXPECT_EQ(chosen(), QStringList{"c"});
+    press(*window, "Remove");
+    EXPECT_EQ(chosen(), QStringList{"a"});
+    press(*window, "Undo");
+    EXPECT_EQ(chosen(), QStringList{"c"});
+    QTest::keySequence(window.get(), QKeySequence(Qt::CTRL | Qt::Key_Y));
+    EXPECT_EQ(rows(), 1);
+}
+
+TEST_F(PapersWindowTest, KeepsTheChosenRowWhenAKeyTakesBackAChange) {
+    const PaperOnHand papers[] = {paper("a", inches(12, 12)), paper("b", inches(12, 12))};
+    ASSERT_TRUE(store().add(papers, "Add"));
+    ASSERT_TRUE(store().add(paper("c", inches(12, 12))));
+    open();
+    chooseRow(0);
+    QTest::keyPress(window.get(), Qt::Key_Control, Qt::ControlModifier);
+    QTest::keySequence(window.get(), QKeySequence(QKeySequence::Undo));
+    QTest::keyRelease(window.get(), Qt::Key_Control);
+    ASSERT_EQ(rows(), 2);
+    const QModelIndexList chosen = window->table().selectionModel()->selectedRows();
+    ASSERT_EQ(chosen.size(), 1);
+    EXPECT_EQ(cell(chosen.front().row(), PapersModel::Name), "a");
+}
+
+TEST_F(PapersWindowTest, ChoosesEveryPaperThatWasImported) {
+    test::writeFile(folder() / "new.csv",
+                    "Name,Width,Height\r\nred,12 in,12 in\r\nblue,12 in,12 in\r\n");
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    toOpen = QString::fromStdString(folder() / "new.csv");
+    press(*window, "Import CSV…");
+    EXPECT_EQ(rows(), 3);
+    EXPECT_EQ(window->table().selectionModel()->selectedRows().size(), 2);
+}
+
+TEST_F(PapersWindowTest, TakesBackOnlyTheChangeThatItsButtonNames) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    open();
+    ASSERT_TRUE(store().add(paper("vellum", inches(12, 12))));
+    window->undo();
+    EXPECT_FALSE(window->problem().isEmpty());
+    EXPECT_EQ(rows(), 2);
+    EXPECT_TRUE(button(*window, "Undo")->toolTip().contains("vellum"));
+    window->undo();
+    EXPECT_EQ(rows(), 1);
+    ASSERT_TRUE(store().undo());
+    window->redo();
+    EXPECT_FALSE(window->problem().isEmpty());
+    EXPECT_EQ(rows(), 0);
 }
 
 TEST_F(PapersWindowTest, FindsByWordsInAnyOrder) {
@@ -212,6 +247,36 @@ TEST_F(PapersWindowTest, NamesTheLineOfATableThatCannotBeRead) {
     press(*window, "Import CSV…");
     EXPECT_TRUE(window->problem().contains("2")) << window->problem().toStdString();
     EXPECT_EQ(rows(), 0);
+}
+
+TEST_F(PapersWindowTest, NamesTheFileOfATableThatCannotBeReadOrIsEmpty) {
+    test::writeFile(folder() / "broken.csv", "Name,Width\r\nkraft,12 in\r\n");
+    test::writeFile(folder() / "bare.csv", "Name,Width,Height\r\n");
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    ASSERT_TRUE(store().undo());
+    open();
+    toOpen = QString::fromStdString(folder() / "broken.csv");
+    press(*window, "Import CSV…");
+    EXPECT_TRUE(window->problem().contains("broken.csv")) << window->problem().toStdString();
+    toOpen = QString::fromStdString(folder() / "bare.csv");
+    press(*window, "Import CSV…");
+    EXPECT_EQ(window->problem(), "");
+    EXPECT_EQ(window->news(), "There are no papers in bare.csv.");
+    EXPECT_TRUE(button(*window, "Redo")->isEnabled());
+    EXPECT_FALSE(button(*window, "Undo")->isEnabled());
+}
+
+TEST_F(PapersWindowTest, TriesAgainAListThatCouldNotBeRead) {
+    ASSERT_TRUE(store().add(paper("kraft", inches(12, 12))));
+    SqliteDatabase raw(file(), 1'000);
+    ASSERT_EQ(raw.run("UPDATE paper SET width=0"), 0);
+    open();
+    EXPECT_FALSE(window->problem().isEmpty());
+    ASSERT_EQ(raw.run("UPDATE paper SET width=height"), 0);
+    QEvent front(QEvent::WindowActivate);
+    QCoreApplication::sendEvent(window.get(), &front);
+    EXPECT_EQ(rows(), 1);
+    EXPECT_EQ(window->problem(), "");
 }
 
 TEST_F(PapersWindowTest, ShowsWhatAnotherProgramChangedWhenItComesToTheFront) {

@@ -1,7 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
+#include <QDialogButtonBox>
+#include <QImageWriter>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPainter>
+#include <QPushButton>
 #include <QTemporaryDir>
+#include <QTest>
 
 #include "app/panels/paper_look_button.h"
 #include "app/panels/paper_look_dialog.h"
@@ -38,6 +45,19 @@ TEST(PaperLookButton, LookIsOneUndoStepAndShowsOnTheButton) {
     EXPECT_EQ(session.work().papers.at("kraft"), look);
 }
 
+void choose(PaperLookDialog& dialog, const QString& path) {
+    dialog.setPicture(path);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
+}
+
+QImage sampleOf(const PaperLookDialog& dialog) {
+    return dialog.findChild<QLabel*>("sample")->pixmap().toImage();
+}
+
+QPushButton* okOf(const PaperLookDialog& dialog) {
+    return dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+}
+
 TEST(PaperLookDialog, PictureBringsItsMeanColourAndASheetsWidth) {
     const QTemporaryDir folder;
     QImage picture(64, 64, QImage::Format_RGB32);
@@ -45,7 +65,8 @@ TEST(PaperLookDialog, PictureBringsItsMeanColourAndASheetsWidth) {
     ASSERT_TRUE(picture.save(folder.filePath("paper.png")));
     PaperLookDialog dialog("kraft", std::nullopt, Scale::SixteenthInch);
     EXPECT_FALSE(dialog.look());
-    EXPECT_TRUE(dialog.setPicture(folder.filePath("paper.png")).isEmpty());
+    choose(dialog, folder.filePath("paper.png"));
+    EXPECT_TRUE(dialog.problem().isEmpty());
     ASSERT_TRUE(dialog.look());
     EXPECT_EQ(dialog.look()->colour, (Colour{40, 90, 140}));
     EXPECT_EQ(dialog.look()->pictureWidth, Length::inches(12));
@@ -56,8 +77,75 @@ TEST(PaperLookDialog, PictureBringsItsMeanColourAndASheetsWidth) {
 
 TEST(PaperLookDialog, FileThatIsNoPictureChangesNothing) {
     PaperLookDialog dialog("kraft", PaperLook{{1, 2, 3}, {}, {}, {}}, Scale::SixteenthInch);
-    EXPECT_FALSE(dialog.setPicture("/nowhere/paper.png").isEmpty());
+    choose(dialog, "/nowhere/paper.png");
+    EXPECT_FALSE(dialog.problem().isEmpty());
     EXPECT_EQ(dialog.look()->colour, (Colour{1, 2, 3}));
+}
+
+TEST(PaperLookDialog, IsNotAcceptedBeforeThePictureIsRead) {
+    const QTemporaryDir folder;
+    QImage picture(64, 64, QImage::Format_RGB32);
+    picture.fill(QColor(40, 90, 140));
+    ASSERT_TRUE(picture.save(folder.filePath("paper.png")));
+    PaperLookDialog dialog("kraft", std::nullopt, Scale::SixteenthInch);
+    dialog.show();
+    dialog.setPicture(folder.filePath("paper.png"));
+    EXPECT_FALSE(okOf(dialog)->isEnabled());
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isReading(); }));
+    EXPECT_TRUE(okOf(dialog)->isEnabled());
+    dialog.accept();
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
+TEST(PaperLookDialog, ColourThatIsChosenWhileAPictureIsReadStays) {
+    const QTemporaryDir folder;
+    QImage picture(64, 64, QImage::Format_RGB32);
+    picture.fill(QColor(40, 90, 140));
+    ASSERT_TRUE(picture.save(folder.filePath("paper.png")));
+    PaperLookDialog dialog("kraft", std::nullopt, Scale::SixteenthInch);
+    dialog.setPicture(folder.filePath("paper.png"));
+    dialog.setColour(QColor(1, 2, 3));
+    QTest::qWait(200);
+    EXPECT_EQ(dialog.look(), (PaperLook{{1, 2, 3}, {}, {}, {}}));
+}
+
+TEST(PaperLookDialog, OkIsRefusedWhileTheWidthIsNoLength) {
+    const QTemporaryDir folder;
+    QImage picture(64, 64, QImage::Format_RGB32);
+    picture.fill(QColor(40, 90, 140));
+    ASSERT_TRUE(picture.save(folder.filePath("paper.png")));
+    PaperLookDialog dialog("kraft", std::nullopt, Scale::SixteenthInch);
+    dialog.show();
+    choose(dialog, folder.filePath("paper.png"));
+    auto* width = dialog.findChild<QLineEdit*>();
+    width->setFocus();
+    width->selectAll();
+    QTest::keyClicks(width, "abc");
+    okOf(dialog)->click();
+    EXPECT_TRUE(dialog.isVisible());
+    width->selectAll();
+    QTest::keyClicks(width, "6 in");
+    okOf(dialog)->click();
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_EQ(dialog.look()->pictureWidth, Length::inches(6));
+}
+
+// Exif 2.32, tag 0112H: the orientation that a camera writes instead of turning the picture.
+TEST(PaperLookDialog, TurnedPictureLooksTheSameWhenTheDialogIsOpenedAgain) {
+    const QTemporaryDir folder;
+    QImage picture(96, 48, QImage::Format_RGB32);
+    picture.fill(Qt::red);
+    QPainter(&picture).fillRect(0, 0, 48, 48, Qt::blue);
+    QImageWriter writer(folder.filePath("turned.jpg"));
+    writer.setTransformation(QImageIOHandler::TransformationRotate90);
+    ASSERT_TRUE(writer.write(picture));
+    PaperLookDialog first("kraft", std::nullopt, Scale::SixteenthInch);
+    choose(first, folder.filePath("turned.jpg"));
+    ASSERT_TRUE(first.look());
+    PaperLookDialog again("kraft", first.look(), Scale::SixteenthInch);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return sampleOf(again) == sampleOf(first); }));
 }
 
 }  // namespace

@@ -105,6 +105,16 @@ TEST_F(StoreTest, APlaceThatCannotBeWrittenIsASentence) {
     EXPECT_NE(refused.error().sentence.find("the list of things"), std::string::npos);
 }
 
+TEST_F(StoreTest, OpensWhileAnotherProgramIsWriting) {
+    auto writing = openStore(m_file, oldKind);
+    ASSERT_TRUE(writing);
+    const StoreTransaction longOne(*writing);
+    add(*writing, "not kept yet");
+    auto opened = openStore(m_file, oldKind);
+    ASSERT_TRUE(opened) << opened.error().text();
+    EXPECT_EQ(things(*opened), 0);
+}
+
 TEST_F(StoreTest, ATransactionThatCannotBeginSaysSo) {
     auto database = openStore(m_file, oldKind);
     ASSERT_TRUE(database);

@@ -350,6 +350,45 @@ TEST(PaperPlan, LeftoversOfABoughtSheetComeIntoTheList) {
     EXPECT_FALSE(findFault(cut.putBack[0]));
 }
 
+TEST(PaperPlan, LeftoversOfABoughtSheetHaveAnUpWhereOnePaperOfThatNameHas) {
+    std::vector<PaperOnHand> onHand{sheetOf(1, "dots", {in(3), in(3)}),
+                                    sheetOf(2, "dots", {in(2), in(2)}, 1, PaperKind::Scrap)};
+    onHand[1].pattern = PaperPattern::HasUp;
+    const auto plan = planOf(pageWith({blockOf({in(12), in(7)}, "dots")}), onHand);
+    const PapersCut cut = papersCut(plan, onHand, "Cut papers");
+    ASSERT_EQ(cut.putBack.size(), 1U);
+    EXPECT_EQ(cut.putBack[0].pattern, PaperPattern::HasUp);
+}
+
+TEST(PaperPlan, LeftoversOfAMiddleLookLikeTheSheetOfItsMat) {
+    std::vector<PaperOnHand> onHand{sheetOf(1, "kraft", {in(2), in(2)}),
+                                    sheetOf(2, "kraft", {in(12), in(12)})};
+    onHand[1].thickness = "216 gsm";
+    const auto plan = planOf(
+        pageWith({photoOn({in(11), in(11)}, "kraft", true), blockOf({in(9), in(4)}, "kraft")}),
+        onHand, nothingToBuy());
+    ASSERT_EQ(plan.sheets.size(), 2U);
+    ASSERT_TRUE(std::holds_alternative<FromMiddle>(plan.sheets[1].source));
+    ASSERT_FALSE(plan.sheets[1].leftovers.empty());
+    for (const PaperOnHand& scrap : papersCut(plan, onHand, "Cut papers").putBack) {
+        EXPECT_EQ(scrap.thickness, "216 gsm");
+    }
+}
+
+TEST(PaperPlan, LeftoversKeepALongNameWholeAndAreLeftOutWhereItIsTooLong) {
+    const std::string fits(maxPaperNameBytes, 'a');
+    auto plan = planOf(pageWith({blockOf({in(12), in(7)}, fits)}), {});
+    PapersCut cut = papersCut(plan, {}, "Cut papers");
+    ASSERT_EQ(cut.putBack.size(), 1U);
+    EXPECT_EQ(cut.putBack[0].name, fits);
+    EXPECT_EQ(plan.remarks.size(), 1U);
+    plan = planOf(pageWith({blockOf({in(12), in(7)}, fits + 'a')}), {});
+    cut = papersCut(plan, {}, "Cut papers");
+    EXPECT_TRUE(cut.putBack.empty());
+    ASSERT_EQ(plan.remarks.size(), 2U);
+    EXPECT_NE(plan.remarks[1].find("too long for the list"), std::string::npos);
+}
+
 TEST(PaperPlan, ASearchThatEndedEarlySaysToLookLonger) {
     std::stop_source stop;
     stop.request_stop();

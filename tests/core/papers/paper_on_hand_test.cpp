@@ -31,6 +31,23 @@ TEST(PaperOnHand, SaysItsSizeAndWhetherItIsAScrap) {
     EXPECT_EQ(paperText(paper, Scale::SixteenthInch), "kraft cardstock, 5 × 7 1/2 in, a scrap");
 }
 
+TEST(PaperOnHand, ANameThatIsTooLongIsCountedInLettersNotInBytes) {
+    PaperOnHand paper = kraftPaper();
+    std::string letters;
+    for (int i = 0; i < 200; ++i) {
+        letters += "б";  // two bytes
+    }
+    paper.name = letters;
+    EXPECT_FALSE(findFault(paper));
+    paper.name += "б";
+    ASSERT_TRUE(findFault(paper));
+    EXPECT_EQ(findFault(paper)->sentence,
+              "The paper's name is too long: 200 of its 201 letters fit. Shorten it.");
+    paper.name = "a" + letters;  // the last one would be cut in two
+    EXPECT_EQ(findFault(paper)->sentence,
+              "The paper's name is too long: 200 of its 201 letters fit. Shorten it.");
+}
+
 TEST(PaperOnHand, EveryBoundIsKept) {
     EXPECT_FALSE(findFault(kraftPaper()));
     const Length tick = Length::fromTicks(1);

@@ -183,5 +183,23 @@ TEST(PapersCsv, AHeadingThatCannotBeFollowedIsTold) {
     EXPECT_TRUE(noPapers->empty());
 }
 
+TEST(PapersCsv, SemicolonsAreReadWhereTheFirstLineHasThem) {
+    const auto papers = readPapersCsv(
+        "Name;Width;Height;Count;Thickness\r\n\"dots; blue\";5 1/2 in;178 mm;3;216 gsm\r\n"
+        "red, plain;12;12;;\r\n");
+    ASSERT_TRUE(papers) << papers.error().text();
+    ASSERT_EQ(papers->size(), 2U);
+    EXPECT_EQ((*papers)[0].name, "dots; blue");
+    EXPECT_EQ((*papers)[0].size.height, Length::hundredthMillimetres(17'800));
+    EXPECT_EQ((*papers)[0].count, 3);
+    EXPECT_EQ((*papers)[1].name, "red, plain");
+}
+
+TEST(PapersCsv, FirstLineWithCommasAndSemicolonsIsReadWithCommas) {
+    const auto papers = readPapersCsv("Name,Width,Height\nred; plain,12,12\n");
+    ASSERT_TRUE(papers);
+    EXPECT_EQ(papers->front().name, "red; plain");
+}
+
 }  // namespace
 }  // namespace matwright

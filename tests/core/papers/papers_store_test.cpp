@@ -1,59 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "core/papers/papers_store.h"
 
-#include <gtest/gtest.h>
-
 #include <optional>
 #include <thread>
 
+#include "tests/core/papers/papers_store_fixture.h"
 #include "tests/support/random_sketch.h"
-#include "tests/support/temporary_folder.h"
 
 namespace matwright {
 namespace {
 
-// Whether it was done now; false where it had been done before.
-bool isDone(const Result<std::optional<std::int64_t>>& cut) {
-    EXPECT_TRUE(cut) << (cut ? "" : cut.error().sentence);
-    return cut && *cut;
-}
+using test::kraft;
+using test::scrap;
+using test::withoutId;
 
-PaperOnHand kraft(int count, Size size = {Length::inches(12), Length::inches(12)}) {
-    PaperOnHand paper;
-    paper.name = "kraft";
-    paper.size = size;
-    paper.count = count;
-    return paper;
-}
-
-PaperOnHand scrap(PaperOnHand paper, Size size) {
-    paper.kind = PaperKind::Scrap;
-    paper.size = size;
-    paper.count = 1;
-    return paper;
-}
-
-PaperOnHand withoutId(PaperOnHand paper) {
-    paper.id = {};
-    return paper;
-}
-
-class PapersStoreTest : public testing::Test {
-  protected:
-    PapersStore open() {
-        auto store = PapersStore::open(m_file);
-        EXPECT_TRUE(store) << store.error().text();
-        return std::move(*store);
-    }
-    static std::vector<PaperOnHand> listOf(PapersStore& store) {
-        const auto papers = store.list();
-        EXPECT_TRUE(papers) << papers.error().text();
-        return papers.value_or(std::vector<PaperOnHand>());
-    }
-
-    test::TemporaryFolder m_folder;
-    std::filesystem::path m_file = m_folder.path() / "papers.sqlite";
-};
+class PapersStoreTest : public test::PapersStoreFixture {};
 
 TEST_F(PapersStoreTest, KeepsWhatWasAddedInEveryField) {
     PaperOnHand paper = kraft(6);
@@ -72,6 +33,19 @@ TEST_F(PapersStoreTest, KeepsWhatWasAddedInEveryField) {
     }
     PapersStore again = open();
     EXPECT_EQ(listOf(again), std::vector{paper});
+}
+
+TEST_F(PapersStoreTest, AddingNothingIsNoChange) {
+    PapersStore store = open();
+    ASSERT_TRUE(store.add(kraft(1)));
+    ASSERT_TRUE(store.undo());
+    const auto version = store.version();
+    const auto ids = store.add({}, "Import nothing");
+    ASSERT_TRUE(ids);
+    EXPECT_TRUE(ids->empty());
+    EXPECT_EQ(store.version(), version);
+    EXPECT_EQ(store.undoable(), (Result<std::optional<PapersChange>>(std::nullopt)));
+    EXPECT_TRUE(*store.redoable());
 }
 
 TEST_F(PapersStoreTest, ListsByNameThenWholeSheetsThenLargerOnes) {
@@ -171,128 +145,6 @@ TEST_F(PapersStoreTest, AnIdIsNeverGivenTwice) {
     ASSERT_TRUE(store.remove(listOf(store)));
     const PaperId second = *store.add(kraft(3));
     EXPECT_NE(first, second);
-}
-
-TEST_F(PapersStoreTest, CuttingTakesSheetsOffAndPutsScrapsBack) {
-    PapersStore store = open();
-    const PaperOnHand rest = scrap(kraft(1), {Length::inches(12), Length::inches(3)});
-    ASSERT_TRUE(store.add(std::vector{kraft(2), rest}, "Add papers"));
-    const auto before = listOf(store);
-    PapersCut cut{
-        "Cut papers", {{before[0].id, 2, before[0]}, {before[1].id, 1, before[1]}}, {}, {}};
-    const PaperOnHand left = scrap(kraft(1), {Length::inches(4), Length::inches(3)});
-    cut.putBack = {left, left};
-    ASSERT_TRUE(store.cut(cut));
-    const auto after = listOf(store);
-    ASSERT_EQ(after.size(), 2U);
-    EXPECT_EQ(after[0].count, 0);
-    EXPECT_EQ(after[0].kind, PaperKind::WholeSheet);
-    EXPECT_EQ(after[1].size, left.size);
-    EXPECT_EQ(after[1].count, 2);
-}
-
-TEST_F(PapersStoreTest, APlanThatTakesMoreThanThereIsChangesNothing) {
-    PapersStore store = open();
-    ASSERT_TRUE(store.add(std::vector{kraft(2), kraft(1, {Length::inches(8), Length::inches(8)})},
-                          "Add papers"));
-    const auto before = listOf(store);
-    const PapersCut cut{
-        "Cut papers", {{before[0].id, 1, before[0]}, {before[1].id, 2, before[1]}}, {}, {}};
-    const auto refused = store.cut(cut);
-    ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::BadEdit);
-    EXPECT_EQ(listOf(store), before);
-    const PapersCut::Taken one{before[0].id, 1, before[0]};
-    EXPECT_FALSE(store.cut({"Cut papers", {one, one}, {}, {}}));
-    PaperOnHand gone = before[0];
-    gone.id = {999};
-    EXPECT_FALSE(store.cut({"Cut papers", {{gone.id, 1, gone}}, {}, {}}));
-    EXPECT_FALSE(store.cut({"Cut papers", {{before[0].id, 1}}, {}, {}}));
-    EXPECT_EQ(listOf(store), before);
-}
-
-TEST_F(PapersStoreTest, ACutToldAgainChangesNothingUntilItIsTakenBack) {
-    PapersStore store = open();
-    PapersStore other = open();
-    ASSERT_TRUE(store.add(kraft(5)));
-    const PaperOnHand seen = listOf(store).front();
-    PapersCut cut{"Cut papers", {{seen.id, 2, seen}}, {}, {}};
-    cut.pieces.push_back({"mat", "kraft", {Length::inches(2), Length::inches(3)}, 1});
-    cut.once = "plan 1";
-    EXPECT_TRUE(isDone(store.cut(cut)));
-    const std::int64_t last = *store.version();
-    EXPECT_FALSE(isDone(store.cut(cut)));
-    EXPECT_FALSE(isDone(other.cut(cut)));
-    EXPECT_EQ(listOf(store).front().count, 3);
-    EXPECT_EQ(store.cutPieces()->size(), 1U);
-    EXPECT_EQ(*store.version(), last);
-    ASSERT_TRUE(*store.undo());
-    ASSERT_TRUE(*store.redo());
-    EXPECT_FALSE(isDone(store.cut(cut)));
-    ASSERT_TRUE(*store.undo());
-    EXPECT_TRUE(isDone(other.cut(cut)));
-    EXPECT_EQ(listOf(store).front().count, 3);
-    cut.once = "plan 2";
-    EXPECT_TRUE(isDone(store.cut(cut)));
-    cut.once = std::string(maxCutNameBytes + 1, 'x');
-    EXPECT_FALSE(store.cut(cut));
-    EXPECT_EQ(listOf(store).front().count, 1);
-}
-
-TEST_F(PapersStoreTest, TheLastCutOfANameIsFoundWithItsDay) {
-    PapersStore store = open();
-    ASSERT_TRUE(store.add(kraft(5)));
-    const PaperOnHand seen = listOf(store).front();
-    EXPECT_EQ(*store.lastCut("plan"), std::nullopt);
-    EXPECT_EQ(*store.lastCut(""), std::nullopt);
-    for (const char* name : {"plan", "plan after 2", "planet", ""}) {
-        PapersCut cut{std::string("Cut ") + name, {{seen.id, 1, seen}}, {}, {}, name};
-        ASSERT_TRUE(isDone(store.cut(cut))) << name;
-    }
-    const auto last = store.lastCut("plan");
-    ASSERT_TRUE(last && *last);
-    EXPECT_EQ((*last)->label, "Cut plan after 2");
-    EXPECT_EQ((*last)->when.size(), 19U);
-    EXPECT_EQ((*store.lastCut("planet"))->label, "Cut planet");
-}
-
-TEST_F(PapersStoreTest, ACutToldAgainAfterManyChangesIsStillKnown) {
-    PapersStore store = open();
-    ASSERT_TRUE(store.add(kraft(5)));
-    const PaperOnHand seen = listOf(store).front();
-    PapersCut cut{"Cut papers", {{seen.id, 1, seen}}, {}, {}};
-    cut.once = "plan 1";
-    ASSERT_TRUE(store.cut(cut));
-    for (int i = 0; i < keptPapersChanges + 1; ++i) {
-        const PaperOnHand before = listOf(store).front();
-        PaperOnHand changed = before;
-        changed.count = 10 + i;
-        ASSERT_TRUE(store.change(before, changed));
-    }
-    EXPECT_FALSE(isDone(store.cut(cut)));
-}
-
-TEST_F(PapersStoreTest, ACutOfAPaperThatWasChangedMeanwhileIsRefused) {
-    PapersStore store = open();
-    ASSERT_TRUE(store.add(kraft(5)));
-    const PaperOnHand seen = listOf(store).front();
-    PaperOnHand changed = seen;
-    changed.count = 4;
-    ASSERT_TRUE(store.change(seen, changed));
-    EXPECT_TRUE(store.cut({"Cut papers", {{seen.id, 1, seen}}, {}, {}}));
-    PaperOnHand counted = changed;
-    counted.count = 3;
-    for (const bool isName : {true, false}) {
-        PaperOnHand other = counted;
-        isName ? void(other.name = "plum") : void(other.size.width = Length::inches(8));
-        ASSERT_TRUE(store.change(counted, other));
-        const auto refused = store.cut({"Cut papers", {{seen.id, 1, seen}}, {}, {}});
-        ASSERT_FALSE(refused);
-        EXPECT_EQ(refused.error().code, ErrorCode::BadEdit);
-        EXPECT_NE(refused.error().sentence.find("plan anew"), std::string::npos);
-        EXPECT_EQ(listOf(store), std::vector{other});
-        ASSERT_TRUE(store.change(other, counted));
-    }
 }
 
 TEST_F(PapersStoreTest, UndoOfAnotherChangeThanTheOneSeenIsRefused) {
