@@ -12,6 +12,7 @@
 
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "core/library/names.h"
 #include "core/pagefile/page_file.h"
 
@@ -53,9 +54,7 @@ PlanPagesPanel::PlanPagesPanel(const PlanAsks& asks, QWidget* parent)
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins({});
     for (QPushButton* button : {m_add, m_remove}) {
-        button->setMinimumHeight(controlHeight);
-        button->setAutoDefault(false);
-        row->addWidget(button);
+        addButton(row, button);
     }
     row->addStretch(1);
     section->addWide(buttons);

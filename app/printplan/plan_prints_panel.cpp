@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/panels/list_rows.h"
 #include "app/panels/section.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/print_picture.h"
@@ -37,12 +38,6 @@ WishedPlace placeIn(const QVariant& data) {
         place.paper = PrinterPaperId{ids[1]};
     }
     return place;
-}
-
-QTableWidgetItem* planItem(const QString& text) {
-    auto* item = new QTableWidgetItem(text);
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    return item;
 }
 
 // A table stretches what is in its cells.
@@ -123,8 +118,8 @@ void PlanPrintsPanel::show(const PlanDraft& draft, const std::vector<Printer>& p
 
 void PlanPrintsPanel::fillRow(int row) {
     const DraftPrint& print = m_prints[static_cast<std::size_t>(row)];
-    m_list->setItem(row, PlanPicture, planItem({}));
-    m_list->setItem(row, PlanName, planItem({}));
+    m_list->setItem(row, PlanPicture, wordsItem({}));
+    m_list->setItem(row, PlanName, wordsItem({}));
     if (print.ahead) {
         auto* takeOut = new QPushButton(tr("Take out"));
         takeOut->setAccessibleName(tr("Take out %1").arg(QString::fromStdString(print.print.name)));

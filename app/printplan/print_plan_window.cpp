@@ -5,7 +5,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QScreen>
 #include <QUuid>
@@ -14,7 +13,7 @@
 
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/plan_cards.h"
 #include "app/printplan/plan_pages_panel.h"
@@ -44,9 +43,7 @@ PrintPlanWindow::PrintPlanWindow(const Making& making, QString suggestedName,
       m_prints(new PlanPrintsPanel(service)),
       m_cards(new PlanCards(service, settings.value().scale)),
       m_bound(new QLabel),
-      m_problem(new TintedLabel(Tint::Wrong)),
-      m_result(new QLabel),
-      m_progress(new QProgressBar),
+      m_foot(new WindowFoot),
       m_openFolder(new QPushButton(tr("Open &folder"))),
       m_savePictures(new QPushButton(tr("Save pi&ctures…"))),
       m_savePdfs(new QPushButton(tr("&Save PDFs…"))),
@@ -72,7 +69,8 @@ PrintPlanWindow::PrintPlanWindow(const Making& making, QString suggestedName,
     addScrolled(middle, m_cards);
     row->addWidget(middle, 1);
     column->addLayout(row, 1);
-    column->addWidget(makeFoot());
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.92).boundedTo({1240, 860}));
     const QString name = QFileInfo(m_suggestedName).fileName();
     m_draft.pages.push_back(
@@ -92,38 +90,12 @@ QWidget* PrintPlanWindow::makeSide() {
     column->setContentsMargins({});
     column->addWidget(m_pages);
     column->addWidget(m_prints, 1);
-    auto* printers = new QPushButton(tr("Pr&inters and photo papers…"));
-    printers->setMinimumHeight(controlHeight);
-    printers->setAutoDefault(false);
-    connect(printers, &QPushButton::clicked, this, &PrintPlanWindow::showPrinters);
-    column->addWidget(printers);
+    addButton(column, tr("Pr&inters and photo papers…"), this, &PrintPlanWindow::showPrinters);
     return side;
 }
 
-QWidget* PrintPlanWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    m_result->setTextFormat(Qt::PlainText);
-    m_result->setWordWrap(true);
-    row->addWidget(m_result, 1);
-    row->addWidget(m_progress, 1);
-    m_progress->setAccessibleName(tr("Progress"));
-    makeButtons(row);
-    column->addLayout(row);
-    return foot;
-}
-
-void PrintPlanWindow::makeButtons(QHBoxLayout* row) {
-    for (QPushButton* button :
-         {m_openFolder, m_undo, m_record, m_savePictures, m_savePdfs, m_close, m_print}) {
-        button->setMinimumHeight(controlHeight + 4);
-        button->setAutoDefault(false);
-        row->addWidget(button);
-    }
+void PrintPlanWindow::buildFoot() {
+    m_foot->add({m_openFolder, m_undo, m_record, m_savePictures, m_savePdfs, m_close, m_print});
     m_print->setMinimumWidth(96);
     m_print->setDefault(true);
     m_openFolder->hide();
@@ -167,7 +139,7 @@ void PrintPlanWindow::listen() {
     });
     connect(m_run, &PlanRun::planned, this, &PrintPlanWindow::showPlan);
     connect(m_run, &PlanRun::failed, this, [this](const Error& error) {
-        say({}, QString::fromStdString(error.text()));
+        m_foot->say({}, QString::fromStdString(error.text()));
         m_cards->show(nullptr, tr("These prints cannot be planned."));
         showState();
     });
@@ -190,7 +162,7 @@ void PrintPlanWindow::replan() {
     m_prints->show(m_draft, m_printers);
     m_prints->showPlan(nullptr);
     m_cards->setAcceptsOffers(false);
-    say({});
+    m_foot->say({});
     PlanInput input = m_draft.input(m_printers);
     input.onHand = m_onHand;
     input.printedPhotos = m_printedPhotos;
@@ -207,7 +179,7 @@ void PrintPlanWindow::showPlan(const ReadyPlan& ready) {
         left << QString::fromStdString(print.sentence);
     }
     left.removeDuplicates();
-    say({}, left.join(QLatin1Char('\n')));
+    m_foot->say({}, left.join(QLatin1Char('\n')));
     showState();
 }
 
@@ -233,11 +205,10 @@ void PrintPlanWindow::showState() {
                      : m_ready && !m_ready->plan.sheets.empty()
                          ? QString::fromStdString(m_ready->plan.bound) + QLatin1Char('.')
                          : tr("No sheets."));
-    m_progress->setVisible(planning || working);
-    m_result->setVisible(!planning && !working);
     if (planning) {
-        m_progress->setRange(0, 0);
-        m_progress->setFormat({});
+        m_foot->showProgress(0, 0);
+    } else if (!working) {
+        m_foot->hideProgress();
     }
     m_close->setText(planning || working ? tr("Cance&l") : tr("C&lose"));
     for (QPushButton* button : {m_savePdfs, m_savePictures, m_print}) {
@@ -256,11 +227,11 @@ QString PrintPlanWindow::bound() const {
 }
 
 QString PrintPlanWindow::result() const {
-    return m_result->text();
+    return m_foot->news();
 }
 
 QString PrintPlanWindow::problem() const {
-    return m_problem->text();
+    return m_foot->problem();
 }
 
 // While something is made, closing means to stop it.

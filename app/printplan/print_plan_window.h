@@ -11,9 +11,7 @@
 #include "app/printplan/plan_work.h"
 #include "core/printers/printing_store.h"
 
-class QHBoxLayout;
 class QLabel;
-class QProgressBar;
 class QPushButton;
 
 namespace matwright::app {
@@ -23,7 +21,7 @@ class PlanCards;
 class PlanPagesPanel;
 class PlanPrintsPanel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // Which prints come out on which sheets of which printer, and the way from there to printed and cut
 // prints. Plans on a worker, anew whenever something changes. Works on copies of the pages.
@@ -64,8 +62,7 @@ class PrintPlanWindow final : public QDialog {
 
   private:
     QWidget* makeSide();
-    QWidget* makeFoot();
-    void makeButtons(QHBoxLayout* row);
+    void buildFoot();
     void listen();
     void loadStore();
     // The draft has changed: shown, and planned anew.
@@ -78,7 +75,6 @@ class PrintPlanWindow final : public QDialog {
     void begin(const PlanWork::Work& work, const QString& where);
     void showProgress(int done, int total);
     void showOutcome(const WorkOutcome& outcome);
-    void say(const QString& news, const QString& problem = {});
 
     const QString m_suggestedName;
     SettingsStore& m_settings;
@@ -99,9 +95,7 @@ class PrintPlanWindow final : public QDialog {
     PlanPrintsPanel* m_prints;
     PlanCards* m_cards;
     QLabel* m_bound;
-    TintedLabel* m_problem;
-    QLabel* m_result;
-    QProgressBar* m_progress;
+    WindowFoot* m_foot;
     QPushButton* m_openFolder;
     QPushButton* m_savePictures;
     QPushButton* m_savePdfs;

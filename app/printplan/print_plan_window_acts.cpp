@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include <QAccessible>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenu>
 #include <QPrinter>
-#include <QProgressBar>
 #include <QPushButton>
 
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/printplan/plan_output.h"
 #include "app/printplan/print_plan_window.h"
 #include "app/printplan/printers_window.h"
@@ -64,7 +61,7 @@ std::optional<std::filesystem::path> PrintPlanWindow::chosenFolder(const QString
 
 void PrintPlanWindow::begin(const PlanWork::Work& work, const QString& where) {
     m_where = where;
-    say({});
+    m_foot->say({});
     showProgress(0, 0);
     m_work->start(work);
     showState();
@@ -135,7 +132,7 @@ void PrintPlanWindow::print(PrinterId printer) {
                         : tr("Print %1 sheets of %2").arg(pages).arg(name)});
         if (!queue.printer) {
             if (!queue.problem.isEmpty()) {
-                say({}, queue.problem);
+                m_foot->say({}, queue.problem);
             }
             return;
         }
@@ -145,28 +142,28 @@ void PrintPlanWindow::print(PrinterId printer) {
 }
 
 void PrintPlanWindow::showProgress(int done, int total) {
-    m_progress->setRange(0, total);
-    m_progress->setValue(done);
-    m_progress->setFormat(total > 0 ? tr("%1 of %2 sheets made").arg(done).arg(total) : QString());
+    m_foot->showProgress(done, total,
+                         total > 0 ? tr("%1 of %2 sheets made").arg(done).arg(total) : QString());
 }
 
 void PrintPlanWindow::showOutcome(const WorkOutcome& outcome) {
     const QString problems = outcome.problems.join(QLatin1Char('\n'));
     const QString done = outcome.done.join(QStringLiteral(", "));
     if (outcome.wasCancelled) {
-        say(done.isEmpty() ? tr("Cancelled; nothing was made.")
-                           : tr("Cancelled after: %1").arg(done),
-            problems);
+        m_foot->say(done.isEmpty() ? tr("Cancelled; nothing was made.")
+                                   : tr("Cancelled after: %1").arg(done),
+                    problems);
     } else if (m_where.isEmpty()) {
-        say(outcome.done.join(QLatin1Char(' ')) +
+        m_foot->say(
+            outcome.done.join(QLatin1Char(' ')) +
                 (done.isEmpty() ? QString()
                                 : tr(" When all is well on paper, press “They are printed”.")),
             problems);
     } else {
-        say(outcome.done.size() == 1
-                ? tr("%1 is in %2.").arg(done, m_where)
-                : tr("%1 files are in %2.").arg(outcome.done.size()).arg(m_where),
-            problems);
+        m_foot->say(outcome.done.size() == 1
+                        ? tr("%1 is in %2.").arg(done, m_where)
+                        : tr("%1 files are in %2.").arg(outcome.done.size()).arg(m_where),
+                    problems);
         m_openFolder->setVisible(!outcome.done.isEmpty());
     }
     showState();
@@ -180,21 +177,22 @@ void PrintPlanWindow::record() {
     const auto recorded =
         recordPrinted(*m_store, m_ready->plan, m_ready->input, m_asks.today(), m_once, &gone);
     if (!recorded) {
-        return say({}, QString::fromStdString(recorded.error().text()));
+        return m_foot->say({}, QString::fromStdString(recorded.error().text()));
     }
     m_isRecorded = true;
     const auto changes = m_store->changes(1);
     m_recorded =
         changes && !changes->empty() ? std::optional(changes->front().number) : std::nullopt;
     const auto ahead = m_draft.ahead.size();
-    say(ahead == 0   ? tr("Recorded as printed.")
-        : ahead == 1 ? tr("Recorded as printed; 1 print is on hand now.")
-                     : tr("Recorded as printed; %1 prints are on hand now.").arg(ahead));
+    m_foot->say(ahead == 0   ? tr("Recorded as printed.")
+                : ahead == 1 ? tr("Recorded as printed; 1 print is on hand now.")
+                             : tr("Recorded as printed; %1 prints are on hand now.").arg(ahead));
     if (!gone.empty()) {
-        say(tr("Recorded as printed."), tr("Prints that were to be taken from prints on hand are "
-                                           "gone meanwhile: %1. Plan again to "
-                                           "print them.")
-                                            .arg(gone.size()));
+        m_foot->say(tr("Recorded as printed."),
+                    tr("Prints that were to be taken from prints on hand are "
+                       "gone meanwhile: %1. Plan again to "
+                       "print them.")
+                        .arg(gone.size()));
     }
     showState();
 }
@@ -205,21 +203,10 @@ void PrintPlanWindow::undoRecord() {
     }
     const auto undone = m_store->undo(m_recorded);
     if (!undone) {
-        return say({}, QString::fromStdString(undone.error().text()));
+        return m_foot->say({}, QString::fromStdString(undone.error().text()));
     }
     loadStore();
     replan();
-}
-
-void PrintPlanWindow::say(const QString& news, const QString& problem) {
-    m_result->setText(news);
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
-    if (!news.isEmpty() || !problem.isEmpty()) {
-        QAccessibleEvent alert(problem.isEmpty() ? m_result : static_cast<QLabel*>(m_problem),
-                               QAccessible::Alert);
-        QAccessible::updateAccessibility(&alert);
-    }
 }
 
 }  // namespace matwright::app
