@@ -180,9 +180,7 @@ void PrintPlanWindow::record() {
         return m_foot->say({}, QString::fromStdString(recorded.error().text()));
     }
     m_isRecorded = true;
-    const auto changes = m_store->changes(1);
-    m_recorded =
-        changes && !changes->empty() ? std::optional(changes->front().number) : std::nullopt;
+    m_recorded = *recorded;
     const auto ahead = m_draft.ahead.size();
     m_foot->say(ahead == 0   ? tr("Recorded as printed.")
                 : ahead == 1 ? tr("Recorded as printed; 1 print is on hand now.")

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace matwright {
 
@@ -114,6 +115,22 @@ std::optional<Error> findFault(const Printer& printer) {
         }
     }
     return std::nullopt;
+}
+
+PrinterPaper resized(PrinterPaper paper, Size size) {
+    if (size == paper.size) {
+        return paper;
+    }
+    const bool isTurned = size == paper.size.turned();
+    for (std::optional<Correction>* one : {&paper.withBorders, &paper.withoutBorders}) {
+        if (*one && isTurned) {
+            std::swap((*one)->across, (*one)->down);
+        } else {
+            one->reset();
+        }
+    }
+    paper.size = size;
+    return paper;
 }
 
 std::string paperText(const PrinterPaper& paper) {

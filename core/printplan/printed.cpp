@@ -45,9 +45,10 @@ PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const s
     return done;
 }
 
-Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
-                           const std::string& when, const std::string& once,
-                           std::vector<PrintOnHandId>* gone) {
+Result<std::optional<std::int64_t>> recordPrinted(PrintingStore& store, const PrintPlan& plan,
+                                                  const PlanInput& input, const std::string& when,
+                                                  const std::string& once,
+                                                  std::vector<PrintOnHandId>* gone) {
     return store.record(printingDone(plan, input, when, once), gone);
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,12 +17,14 @@ namespace matwright {
 PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
                           const std::string& once = "");
 
-// The same, kept in one transaction. False where `once` was recorded before. Where prints to be
+// The same, kept in one transaction. The number of the change, for PrintingStore::undo(); nothing
+// where `once` was recorded before. Where prints to be
 // taken are not on hand any more: NotFound, and nothing is recorded; with `gone` they are told
 // there and all the rest is recorded, because the sheets are printed. Their pages then lack these
 // prints.
-Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
-                           const std::string& when, const std::string& once = "",
-                           std::vector<PrintOnHandId>* gone = nullptr);
+Result<std::optional<std::int64_t>> recordPrinted(PrintingStore& store, const PrintPlan& plan,
+                                                  const PlanInput& input, const std::string& when,
+                                                  const std::string& once = "",
+                                                  std::vector<PrintOnHandId>* gone = nullptr);
 
 }  // namespace matwright
