@@ -5,9 +5,6 @@
 
 #include <algorithm>
 
-#include "core/photo/photo_source.h"
-#include "core/printplan/sheet_files.h"
-
 namespace matwright {
 
 namespace {
@@ -69,14 +66,6 @@ PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size
     drawn.notes = notesOf(input, from);
     drawn.colour = photoPaper;
     return drawn;
-}
-
-std::string smallSheetPicture(const PrintPlan& plan, std::size_t sheet, int ppi) {
-    PrintOptions options;
-    options.ppi = ppi;
-    constexpr int quality = 85;
-    const Result<Raster> raster = renderSheet(plan, plan.sheets.at(sheet), {}, options);
-    return raster ? smallJpeg(*raster, quality) : "";
 }
 
 }  // namespace matwright

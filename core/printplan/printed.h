@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -11,9 +12,19 @@
 
 namespace matwright {
 
-// What has changed when all sheets of a plan have been printed: the pages' prints are made and
+// Some sheets of a plan.
+struct PrintedPart {
+    std::set<std::size_t> sheets;  // indexes of the plan's
+    bool withTaken = true;         // the prints on hand that its pages take, too
+    friend bool operator==(const PrintedPart&, const PrintedPart&) = default;
+};
+// What has changed when these sheets of a plan have been printed: the pages' prints are made and
 // used, those ahead are on hand, prints taken from on hand are used, papers come off what is at
 // hand. `once` as in PrintingDone.
+PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const PrintedPart& part,
+                          const std::string& when, const std::string& once = "");
+
+// The same for all sheets of the plan.
 PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
                           const std::string& once = "");
 
