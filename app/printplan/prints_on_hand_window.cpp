@@ -274,15 +274,30 @@ void PrintsOnHandWindow::change(const std::function<Result<void>(PrintOnHandId)>
 void PrintsOnHandWindow::use() {
     const QString typed = m_page->text().trimmed();
     const std::string page = (typed.isEmpty() ? tr("a page") : typed).toStdString();
-    change([&](PrintOnHandId print) { return m_store->take(print, page, m_asks.today()); });
+    change([&](PrintOnHandId print) -> Result<void> {
+        if (const auto done = m_store->take(print, page, m_asks.today()); !done) {
+            return std::unexpected(done.error());
+        }
+        return {};
+    });
 }
 
 void PrintsOnHandWindow::putBack() {
-    change([&](PrintOnHandId print) { return m_store->putBack(print, m_asks.today()); });
+    change([&](PrintOnHandId print) -> Result<void> {
+        if (const auto done = m_store->putBack(print, m_asks.today()); !done) {
+            return std::unexpected(done.error());
+        }
+        return {};
+    });
 }
 
 void PrintsOnHandWindow::throwAway() {
-    change([&](PrintOnHandId print) { return m_store->waste(print, m_asks.today()); });
+    change([&](PrintOnHandId print) -> Result<void> {
+        if (const auto done = m_store->waste(print, m_asks.today()); !done) {
+            return std::unexpected(done.error());
+        }
+        return {};
+    });
 }
 
 void PrintsOnHandWindow::undo() {
