@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace matwright {
 
@@ -46,8 +47,11 @@ std::string letterOn(const PrintSheet& sheet, std::size_t print) {
 }
 
 std::string printText(const PlannedPrint& print, const PlanInput& input) {
-    return print.page ? fmt::format("{}, for {}", print.print.name, input.pages[*print.page].name)
-                      : print.print.name + ", on hand afterwards";
+    const std::string photo = std::filesystem::path(print.photo.path).stem().string();
+    return print.page && !photo.empty() ? fmt::format("{}: {}, for {}", photo, print.print.name,
+                                                      input.pages[*print.page].name)
+           : print.page ? fmt::format("{}, for {}", print.print.name, input.pages[*print.page].name)
+                        : print.print.name + ", on hand afterwards";
 }
 
 PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size_t sheet,

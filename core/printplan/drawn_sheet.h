@@ -19,7 +19,7 @@ PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size
 // where it is not on that sheet.
 std::string letterOn(const PrintSheet& sheet, std::size_t print);
 
-// "2 Focal photo, for Harbour", "beach, on hand afterwards"
+// "beach: 2 Focal photo, for Harbour", "beach, on hand afterwards"
 std::string printText(const PlannedPrint& print, const PlanInput& input);
 
 }  // namespace matwright
