@@ -51,8 +51,8 @@ TEST_F(PrintedPlan, OnlyTheSheetsThatWerePrintedCount) {
     m_input.ahead.clear();
     const PrintPlan plan = test::soundPlan(m_input);
     ASSERT_EQ(plan.sheets.size(), 2U);
-    const PrintingDone first = printingDone(plan, m_input, {{0}, false}, day);
-    const PrintingDone second = printingDone(plan, m_input, {{1}, true}, day);
+    const PrintingDone first = printingDone(plan, m_input, PrintedPart{{0}, false}, day);
+    const PrintingDone second = printingDone(plan, m_input, PrintedPart{{1}, true}, day);
     ASSERT_EQ(first.made.size(), 1U);
     ASSERT_EQ(second.made.size(), 1U);
     EXPECT_NE(first.made[0].look, second.made[0].look);
