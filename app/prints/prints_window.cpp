@@ -187,8 +187,7 @@ void PrintsWindow::showRows() {
         notes << QString::fromStdString(note);
     }
     m_options->showNotes(notes);
-    m_save->setEnabled(!rows.empty());
-    m_check->setEnabled(!rows.empty());
+    showEnabled();
     showPictures();
 }
 
@@ -235,6 +234,9 @@ void PrintsWindow::remember() {
 }
 
 void PrintsWindow::savePrints() {
+    if (isWorking()) {
+        return;
+    }
     const PrintsChoice& choice = m_options->choice();
     const QString begin = m_folder.isEmpty() ? QFileInfo(m_suggestedName).absolutePath() : m_folder;
     const QString folder = m_asks.folder(this, tr("Folder for the prints"), begin);
@@ -253,16 +255,13 @@ void PrintsWindow::savePrints() {
 void PrintsWindow::saveDoubleCheck() {
     const QString base =
         m_suggestedName.isEmpty() ? QDir::home().filePath(tr("Page")) : m_suggestedName;
-    QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
-                                   base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
+    const QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
+                                         base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
         return;
     }
-    path += path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? QString()
-                                                                       : QStringLiteral(".pdf");
     m_checkPath = path;
     say(tr("Making the double-check sheet…"), false);
-    m_check->setEnabled(false);
     m_checkWatcher.setFuture(QtConcurrent::run(
         [making = chosenMaking(), options = m_options->choice().options,
          scale = m_settings.value().scale, files = m_asks.files, path]() -> Result<void> {
@@ -273,10 +272,11 @@ void PrintsWindow::saveDoubleCheck() {
             return files->replace(path.toStdString(),
                                   {pdf->constData(), static_cast<std::size_t>(pdf->size())});
         }));
+    showEnabled();
 }
 
 void PrintsWindow::checkSaved() {
-    m_check->setEnabled(true);
+    showEnabled();
     const Result<void> saved = m_checkWatcher.result();
     if (!saved) {
         say(QString::fromStdString(saved.error().text()), true);
@@ -287,12 +287,18 @@ void PrintsWindow::checkSaved() {
     m_openFolder->show();
 }
 
+// One thing at a time, also where the rows are shown anew meanwhile.
+void PrintsWindow::showEnabled() {
+    const bool ready = !isWorking() && m_list->rowCount() > 0;
+    m_save->setEnabled(ready);
+    m_check->setEnabled(ready && !m_checkWatcher.isRunning());
+}
+
 void PrintsWindow::setWorking(bool working) {
     m_progress->setVisible(working);
     m_result->setVisible(!working);
     m_options->setEnabled(!working);
-    m_save->setEnabled(!working && m_list->rowCount() > 0);
-    m_check->setEnabled(!working && m_list->rowCount() > 0);
+    showEnabled();
     m_close->setText(working ? tr("Cancel") : tr("Close"));
     // Else the focus would wander into the list as its button goes grey.
     (working ? m_close : m_save)->setFocus();

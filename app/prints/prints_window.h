@@ -58,6 +58,7 @@ class PrintsWindow final : public QDialog {
     void showProgress(int done, int total);
     void showOutcome(const PrintsRun::Outcome& outcome);
     void say(const QString& sentence, bool isWrong);
+    void showEnabled();
     void setWorking(bool working);
     void checkSaved();
     Making chosenMaking() const;
