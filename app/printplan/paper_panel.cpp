@@ -158,7 +158,8 @@ void PaperPanel::addSize() {
     turned->setToolTip(tr("Width and height change places, and what was measured with them."));
     connect(turned, &QPushButton::clicked, this, &PaperPanel::turn);
     QWidget* sides = addPair(m_section, tr("&Width"), m_width, tr("&Height"), m_height);
-    addButton(static_cast<QBoxLayout*>(sides->layout()), turned);
+    addButton(static_cast<QBoxLayout*>(sides->layout()), turned)
+        ->setMinimumWidth(turned->sizeHint().width() + 20);
     m_width->setToolTip(tr("Across, as sheets of this paper are drawn"));
     connect(m_catalogue, &QComboBox::activated, this, [this](int index) {
         const auto sizes = paperSizes();

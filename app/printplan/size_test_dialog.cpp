@@ -3,11 +3,13 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDate>
 #include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPrinter>
 #include <QPushButton>
 #include <QScreen>
@@ -260,7 +262,9 @@ void SizeTestDialog::showTest() {
                    tr(" Measured: %1 and %2, on %3.")
                        .arg(asTyped(kept->across.measured, unitOf(scale)),
                             asTyped(kept->down.measured, unitOf(scale)),
-                            QString::fromStdString(kept->date))
+                            QLocale().toString(
+                                QDate::fromString(QString::fromStdString(kept->date), Qt::ISODate),
+                                QLocale::ShortFormat))
              : tr("Not measured yet: sheets are sent as they are."));
 }
 
