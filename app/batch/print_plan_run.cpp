@@ -31,8 +31,9 @@ std::expected<PlanPage, int> readPlanPage(const std::filesystem::path& input, Ba
     for (const std::string& warning : loaded->warnings) {
         complain(ports, input, warning);
     }
-    const std::string name = shownSketchName(loaded->making.sketch.name, input.native());
-    return PlanPage{name.empty() ? input.filename().string() : name, std::move(loaded->making)};
+    // The name prints are recorded for: that of the file, as in the program's own print plan. Pages
+    // made from one sketch have one name inside.
+    return PlanPage{std::string(stemOf(input.native())), std::move(loaded->making)};
 }
 
 std::expected<std::vector<PlanPage>, int> readPages(

@@ -224,13 +224,11 @@ void PrintsWindow::savePrints() {
 void PrintsWindow::saveDoubleCheck() {
     const QString base =
         m_suggestedName.isEmpty() ? QDir::home().filePath(tr("Page")) : m_suggestedName;
-    QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
-                                   base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
+    const QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
+                                         base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
         return;
     }
-    path += path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? QString()
-                                                                       : QStringLiteral(".pdf");
     m_checkPath = path;
     m_foot->say(tr("Making the double-check sheet…"));
     m_checkWatcher.setFuture(QtConcurrent::run(
@@ -257,6 +255,13 @@ void PrintsWindow::checkSaved() {
     m_openFolder->show();
 }
 
+// One thing at a time, also where the rows are shown anew meanwhile.
+void PrintsWindow::showEnabled() {
+    const bool ready = !isWorking() && m_list->rowCount() > 0;
+    m_save->setEnabled(ready);
+    m_check->setEnabled(ready && !m_checkWatcher.isRunning());
+}
+
 void PrintsWindow::setWorking(bool working) {
     m_isWorking = working;
     if (!working) {
@@ -267,12 +272,6 @@ void PrintsWindow::setWorking(bool working) {
     m_close->setText(working ? tr("Cancel") : tr("Close"));
     // Else the focus would wander into the list as its button goes grey.
     (working ? m_close : m_save)->setFocus();
-}
-
-void PrintsWindow::showEnabled() {
-    const bool canSave = !isWorking() && m_list->rowCount() > 0;
-    m_save->setEnabled(canSave);
-    m_check->setEnabled(canSave && !m_checkWatcher.isRunning());
 }
 
 void PrintsWindow::showProgress(int done, int total) {

@@ -20,12 +20,12 @@ bool isLine(const std::string& text) {
 }
 
 std::optional<Error> nameFault(const std::string& name, std::string_view what) {
-    const bool isBlank = name.find_first_not_of(' ') == std::string::npos;
-    if (isBlank || !isLine(name)) {
-        return Error{
-            ErrorCode::BadText,
-            fmt::format("The name of {} is one line of 1 to {} bytes.", what, maxPrinterNameBytes),
-            name};
+    if (name.find_first_not_of(' ') == std::string::npos) {
+        return Error{ErrorCode::BadText, fmt::format("There is no name. Give {} one.", what), name};
+    }
+    if (!isLine(name)) {
+        return Error{ErrorCode::BadText,
+                     fmt::format("The name of {} has to be shorter, and on one line.", what), name};
     }
     return std::nullopt;
 }

@@ -290,8 +290,7 @@ Result<std::int64_t> PrintingStore::putBack(const std::set<PrintOnHandId>& print
 Result<std::int64_t> PrintingStore::waste(const std::set<PrintOnHandId>& prints,
                                           const std::string& when) {
     return perform(m_database, {prints,
-                                fmt::format("{} {} wasted", countText(prints.size(), "print"),
-                                            prints.size() == 1 ? "was" : "were"),
+                                fmt::format("Threw {} away", countText(prints.size(), "print")),
                                 {PrintState::OnHand, PrintState::Used},
                                 PrintState::Wasted,
                                 "",

@@ -130,7 +130,7 @@ TEST(BatchPrintPlan, TellsSheetsAndMakesFilesOnce) {
     ASSERT_EQ(plan["sheets"].size(), 1U);
     EXPECT_EQ(plan["bound"], "1 sheet, proved cheapest");
     EXPECT_EQ(plan["sheets"][0]["printer"], "Small printer");
-    EXPECT_EQ(plan["sheets"][0]["prints"][0]["page"], "Small");
+    EXPECT_EQ(plan["sheets"][0]["prints"][0]["page"], "new");
     EXPECT_EQ(plan["sheets"][0]["prints"][0]["turned"], true);
     EXPECT_TRUE(std::filesystem::exists(batch.at("out/Small printer.pdf")));
     EXPECT_TRUE(std::filesystem::exists(batch.at("cuts.pdf")));
@@ -197,6 +197,16 @@ TEST(BatchPrintPlan, RefusesAWrongNameBeforeAnythingIsMadeAndSaysWhereNothingIs)
     EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--printed"}), Done) << batch.err;
     EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--pdf", batch.at("out")}), Done);
     EXPECT_NE(batch.out.find("no files were made"), std::string::npos) << batch.out;
+}
+
+// Both pages are made from the sketch "Small", with the same photo and crop.
+TEST(BatchPrintPlan, PagesOfOneSketchDoNotAnswerForEachOther) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"page", batch.at("list.json"), "-o", batch.at("next.page.svg")}), Done);
+    EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--printed"}), Done) << batch.err;
+    const auto next = batch.jsonOf({"print-plan", batch.at("next.page.svg")});
+    EXPECT_EQ(next["sheets"].size(), 1U);
+    EXPECT_EQ(next["there"].size(), 0U);
 }
 
 TEST(BatchPrintPlan, FillsTheRoomWithWhatWaitingPagesNeed) {

@@ -198,7 +198,7 @@ TEST_F(PrintsOnHandTest, SeveralGoTogetherOrNotAtAllAndComeBackTogether) {
     ASSERT_TRUE(m_store.undo(*number));
     EXPECT_EQ(*m_store.prints(), before);
     ASSERT_TRUE(m_store.waste(prints, day));
-    EXPECT_EQ(m_store.changes(1)->front().what, "3 prints were wasted");
+    EXPECT_EQ(m_store.changes(1)->front().what, "Threw 3 prints away");
     ASSERT_TRUE(m_store.putBack(prints, day));
     EXPECT_EQ(m_store.changes(1)->front().what, "Put 3 prints back");
 }
