@@ -31,8 +31,9 @@ std::expected<PlanPage, int> readPlanPage(const std::filesystem::path& input, Ba
     for (const std::string& warning : loaded->warnings) {
         complain(ports, input, warning);
     }
-    const std::string name = shownSketchName(loaded->making.sketch.name, input.native());
-    return PlanPage{name.empty() ? input.filename().string() : name, std::move(loaded->making)};
+    // The name prints are recorded for: that of the file, as in the program's own print plan. Pages
+    // made from one sketch have one name inside.
+    return PlanPage{std::string(stemOf(input.native())), std::move(loaded->making)};
 }
 
 std::expected<std::vector<PlanPage>, int> readPages(
@@ -180,9 +181,6 @@ int writeSheets(const PrintPlanCommand& command, const PlannedPrints& prints, Ba
 }
 
 int writeCuts(const PrintPlanCommand& command, const PlannedPrints& prints, BatchPorts& ports) {
-    if (!hasSuffix(command.cuts, ".pdf")) {
-        return refuseSuffix(command.cuts, ".pdf", ports);
-    }
     std::vector<PlannedSheet> sheets;
     sheets.reserve(prints.plan.sheets.size());
     for (std::size_t i = 0; i < prints.plan.sheets.size(); ++i) {
@@ -207,25 +205,35 @@ int writeCuts(const PrintPlanCommand& command, const PlannedPrints& prints, Batc
                         toldUnless(command.json, "how the sheets are cut"), ports);
 }
 
+// The sheets are printed, so they are recorded even where prints on hand went meanwhile.
 int recorded(const PrintPlanCommand& command, const PlannedPrints& prints, PrintingStore& store,
              BatchPorts& ports) {
     if (prints.plan.sheets.empty() && prints.plan.taken.empty()) {
         return Done;
     }
-    const Result<bool> done = recordPrinted(store, prints.plan, prints.input, today());
+    std::vector<PrintOnHandId> gone;
+    const auto done = recordPrinted(store, prints.plan, prints.input, today(), "", &gone);
     if (!done) {
         return fail(ports, CouldNotWrite, done.error());
     }
     if (!command.json) {
         ports.out << "Recorded as printed; \"prints-on-hand undo\" takes it back.\n";
     }
-    return Done;
+    for (const PrintOnHandId print : gone) {
+        complain(ports, fmt::format("print {}", print.value),
+                 "It was to be taken, but is not on hand any more. Plan again to have it printed.");
+    }
+    return gone.empty() ? Done : Findings;
 }
 
 int carryOut(const PrintPlanCommand& command, const PlannedPrints& prints, PrintingStore& store,
              BatchPorts& ports) {
     ports.out << (command.json ? textOf(planJson(prints)) + '\n' : planText(prints));
     int code = Done;
+    const bool hasFiles = !command.pdf.empty() || !command.cuts.empty();
+    if (hasFiles && prints.plan.sheets.empty() && !command.json) {
+        ports.out << "There is nothing to print, so no files were made.\n";
+    }
     if (!command.pdf.empty() && !prints.plan.sheets.empty()) {
         code = writeSheets(command, prints, ports);
     }
@@ -241,6 +249,9 @@ int carryOut(const PrintPlanCommand& command, const PlannedPrints& prints, Print
 }  // namespace
 
 int runPrintPlan(const PrintPlanCommand& command, BatchPorts& ports) {
+    if (!command.cuts.empty() && !hasSuffix(command.cuts, ".pdf")) {
+        return refuseSuffix(command.cuts, ".pdf", ports);
+    }
     auto pages = readPages(command.pages, ports);
     auto waiting = pages ? readPages(command.waiting, ports) : pages;
     if (!waiting) {

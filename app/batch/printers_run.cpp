@@ -118,10 +118,15 @@ int addPrinter(const PrintersCommand& command, PrintingStore& store, BatchPorts&
         return fail(ports, InputRefused, printers.error());
     }
     const Result<Printer> before = printerNamed(*printers, command.printer);
+    if (!before && before.error().code != ErrorCode::NotFound) {
+        return fail(ports, InputRefused, before.error());
+    }
     Printer after = before.value_or(Printer{});
     if (!before) {
         after.name = command.printer;
-        after.kind = command.isShop ? PrinterKind::PrintShop : PrinterKind::AtHome;
+    }
+    if (command.isShop) {
+        after.kind = PrinterKind::PrintShop;
     }
     if (!command.queue.empty()) {
         after.queue = command.queue;
@@ -164,6 +169,29 @@ int removeIt(const PrintersCommand& command, const Printer& printer, PrintingSto
     return Done;
 }
 
+// Of the way that is not told what was measured before is kept.
+Result<std::optional<Correction>> measuredCorrection(const PrintersCommand& command,
+                                                     const PrinterPaper& paper, bool borderless) {
+    if (!command.across && !command.down) {
+        return std::nullopt;
+    }
+    const auto& known = borderless ? paper.withoutBorders : paper.withBorders;
+    if (!known && (!command.across || !command.down)) {
+        return std::unexpected(Error{ErrorCode::BadText,
+                                     "Nothing was measured on this paper before. Measure both ways "
+                                     "and give --across and --down.",
+                                     paper.name});
+    }
+    const Size marks = testMarks(paper, borderless ? Borders::Without : Borders::With);
+    const auto axis = [](const std::optional<Length>& told, Length mark, AxisMeasure before) {
+        return told ? AxisMeasure{mark, *told} : before;
+    };
+    const Correction before = known.value_or(Correction{});
+    const AxisMeasure across = axis(command.across, marks.width, before.across);
+    const AxisMeasure down = axis(command.down, marks.height, before.down);
+    return correctionOf({across.wished, down.wished}, {across.measured, down.measured}, today());
+}
+
 int measured(const PrintersCommand& command, const Printer& printer, PrintingStore& store,
              BatchPorts& ports) {
     const Result<PrinterPaper> paper = paperNamed(printer, command.paper);
@@ -171,24 +199,17 @@ int measured(const PrintersCommand& command, const Printer& printer, PrintingSto
         return fail(ports, InputRefused, paper.error());
     }
     const bool borderless = command.withBorders ? !*command.withBorders : paper->borderless;
-    std::optional<Correction> correction;
-    if (command.across || command.down) {
-        const Size marks = testMarks(*paper, borderless ? Borders::Without : Borders::With);
-        const Result<Correction> read = correctionOf(
-            marks, {command.across.value_or(marks.width), command.down.value_or(marks.height)},
-            today());
-        if (!read) {
-            return fail(ports, WrongUse, read.error());
-        }
-        correction = *read;
+    const auto correction = measuredCorrection(command, *paper, borderless);
+    if (!correction) {
+        return fail(ports, WrongUse, correction.error());
     }
-    if (const Result<void> kept = store.keep(paper->id, borderless, correction); !kept) {
+    if (const Result<void> kept = store.keep(paper->id, borderless, *correction); !kept) {
         return fail(ports, CouldNotWrite, kept.error());
     }
     ports.out << printablePath(printer.name + ", " + paper->name)
               << (borderless ? ", without borders: " : ", with borders: ")
-              << (correction ? correctionText(paper->size, borderless, *correction)
-                             : "what was measured is forgotten.")
+              << (*correction ? correctionText(paper->size, borderless, **correction)
+                              : "what was measured is forgotten.")
               << '\n';
     return Done;
 }

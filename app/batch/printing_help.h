@@ -24,7 +24,7 @@ Examples:
   matwright-batch printers add "Upstairs" --paper a4 --margin 1/4
   matwright-batch printers measured "Upstairs" 4x6 --across "3 1/16" --down 129mm
   matwright-batch printers remove "Upstairs" --paper 5x7
-"measured" without figures forgets what was measured. A new list begins with three printers to be
+"measured" without figures forgets what was measured; with one, the other way stays as it was. A new list begins with three printers to be
 changed at will.)";
 
 inline constexpr const char* printsOnHandExamples = R"(
@@ -32,7 +32,8 @@ Examples:
   matwright-batch prints-on-hand list
   matwright-batch prints-on-hand use 12 --page "Harbour"
   matwright-batch prints-on-hand undo
-The last 200 changes can be taken back, also on another day.)";
+Several numbers of one command are changed all or, where one cannot be, none. The last 200 changes
+can be taken back, also on another day.)";
 
 inline constexpr const char* testSheetExamples = R"(
 Examples:

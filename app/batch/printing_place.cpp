@@ -52,15 +52,33 @@ std::expected<PrintingStore, int> openPrinting(const std::filesystem::path& stor
 }
 
 Result<Printer> printerNamed(const std::vector<Printer>& printers, const std::string& name) {
-    const auto found = std::ranges::find_if(
-        printers, [&](const Printer& printer) { return isSameName(printer.name, name); });
-    if (found == printers.end()) {
+    std::vector<Printer> exact;
+    std::vector<Printer> alike;
+    for (const Printer& printer : printers) {
+        if (printer.name == name) {
+            exact.push_back(printer);
+        } else if (isSameName(printer.name, name)) {
+            alike.push_back(printer);
+        }
+    }
+    const std::vector<Printer>& found = exact.empty() ? alike : exact;
+    if (found.size() == 1) {
+        return found.front();
+    }
+    if (found.empty()) {
         return std::unexpected(
             Error{ErrorCode::NotFound,
                   fmt::format("There is no printer of this name. There is: {}.", namesOf(printers)),
                   name});
     }
-    return *found;
+    return std::unexpected(
+        Error{ErrorCode::BadText,
+              exact.empty() ? fmt::format("Several printers are called so; write one of {} exactly "
+                                          "as it is.",
+                                          namesOf(found))
+                            : "Several printers have this name. Give them different names in the "
+                              "program first.",
+              name});
 }
 
 Result<PrinterPaper> paperNamed(const Printer& printer, const std::string& name) {

@@ -17,7 +17,8 @@ namespace matwright::app {
 std::expected<PrintingStore, int> openPrinting(const std::filesystem::path& store,
                                                BatchPorts& ports);
 
-// By its name, in upper or lower case. NotFound names those there are.
+// By its name; in upper or lower case where only one is called so. NotFound names those there are,
+// BadText where several are called so.
 Result<Printer> printerNamed(const std::vector<Printer>& printers, const std::string& name);
 // By its name, or by a size that only one paper of the printer has ("4x6", either way up).
 Result<PrinterPaper> paperNamed(const Printer& printer, const std::string& name);

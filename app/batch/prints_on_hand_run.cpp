@@ -13,14 +13,16 @@ namespace matwright::app {
 
 namespace {
 
-std::string printsTable(const std::vector<PrintOnHand>& prints) {
+std::string printsTable(const std::vector<PrintOnHand>& prints, bool all) {
     Table table({"Print", "Size", "Photo", "State", "Page", "Since"}, {0});
     for (const PrintOnHand& print : prints) {
         table.addRow({fmt::format("{}", print.id.value), naturalSizeText(print.look.paper),
                       printablePath(print.photoName), std::string(stateWord(print.state)),
                       printablePath(print.page), print.when});
     }
-    return prints.empty() ? "No print is on hand.\n" : table.text();
+    return !prints.empty() ? table.text()
+           : all           ? "There are no prints.\n"
+                           : "No print is on hand.\n";
 }
 
 Json printsJson(const std::vector<PrintOnHand>& prints) {
@@ -42,7 +44,8 @@ int listPrints(const PrintsOnHandCommand& command, PrintingStore& store, BatchPo
     if (!prints) {
         return fail(ports, InputRefused, prints.error());
     }
-    ports.out << (command.json ? textOf(printsJson(*prints)) + '\n' : printsTable(*prints));
+    ports.out << (command.json ? textOf(printsJson(*prints)) + '\n'
+                               : printsTable(*prints, command.all));
     return Done;
 }
 
@@ -56,14 +59,18 @@ int undoLast(PrintingStore& store, BatchPorts& ports) {
     return Done;
 }
 
-Result<void> act(const PrintsOnHandCommand& command, PrintOnHandId print, PrintingStore& store) {
+Result<std::int64_t> act(const PrintsOnHandCommand& command, PrintingStore& store) {
+    std::set<PrintOnHandId> prints;
+    for (const std::int64_t number : command.prints) {
+        prints.insert({number});
+    }
     switch (command.act) {
         case PrintsOnHandCommand::Act::Use:
-            return store.take(print, command.page, today());
+            return store.take(prints, command.page, today());
         case PrintsOnHandCommand::Act::PutBack:
-            return store.putBack(print, today());
+            return store.putBack(prints, today());
         default:
-            return store.waste(print, today());
+            return store.waste(prints, today());
     }
 }
 
@@ -86,16 +93,19 @@ int runPrintsOnHand(const PrintsOnHandCommand& command, BatchPorts& ports) {
     if (command.act == PrintsOnHandCommand::Act::Undo) {
         return undoLast(*store, ports);
     }
-    int code = Done;
-    for (const std::int64_t number : command.prints) {
-        if (const Result<void> done = act(command, {number}, *store); !done) {
-            const bool isUnknown = done.error().code == ErrorCode::NotFound;
-            code = fail(ports, isUnknown ? InputRefused : CouldNotWrite, done.error());
-        } else {
-            ports.out << fmt::format("Print {} is {}\n", number, doneWord(command.act));
-        }
+    // All of them or none, so that one undo takes the whole command back.
+    if (const Result<std::int64_t> done = act(command, *store); !done) {
+        const bool isUnknown = done.error().code == ErrorCode::NotFound;
+        const bool wereSeveral = command.prints.size() > 1;
+        return fail(ports, isUnknown ? InputRefused : CouldNotWrite,
+                    {done.error().code,
+                     done.error().sentence + (wereSeveral ? " None of them was changed." : ""),
+                     done.error().where});
     }
-    return code;
+    for (const std::int64_t number : command.prints) {
+        ports.out << fmt::format("Print {} is {}\n", number, doneWord(command.act));
+    }
+    return Done;
 }
 
 }  // namespace matwright::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 #include <array>
 
@@ -16,8 +17,9 @@ namespace matwright::app {
 class LengthField;
 class Section;
 
-// One photo paper of a printer, to be changed. Says every change at once; what is shown stays until
-// show() says otherwise.
+// One photo paper of a printer, to be changed. Says every change at once, but the steps of a field
+// (arrow keys, wheel) when they have rested or the field is left; what is shown stays until show()
+// says otherwise. Another size is taken as resized() does it.
 class PaperPanel final : public QWidget {
     Q_OBJECT
 
@@ -28,20 +30,30 @@ class PaperPanel final : public QWidget {
     void show(const PrinterPaper& paper);
     const PrinterPaper& paper() const { return m_paper; }
     QLineEdit& name() { return *m_name; }
+    // For tests.
+    LengthField& width() { return *m_width; }
+    LengthField& height() { return *m_height; }
+
+  public slots:
+    // The paper lies where it stood.
+    void turn();
 
   signals:
     void changed(const matwright::PrinterPaper& paper);
 
   private:
-    void addSize(Scale scale);
+    void addSize();
     void addMargins(Scale scale);
     void addStock();
-    void takeSize(Size size);
+    // A gesture other than 0 goes on, see LengthField.
     template <typename Change>
-    void edit(Change change);
+    void edit(Change change, int gesture = 0);
+    void takeWanted();
     void refresh();
 
     PrinterPaper m_paper;
+    PrinterPaper m_wanted;  // with the steps that have not rested yet
+    QTimer m_soon;
     bool m_showing = false;
     Section* m_section;
     QLineEdit* m_name;
@@ -50,6 +62,7 @@ class PaperPanel final : public QWidget {
     LengthField* m_height;
     QComboBox* m_borders;
     std::array<LengthField*, 4> m_margins{};
+    std::array<QWidget*, 2> m_marginPairs{};  // left and right, top and bottom
     QSpinBox* m_price;
     QCheckBox* m_counted;
     QSpinBox* m_atHand;

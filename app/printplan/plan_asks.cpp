@@ -3,14 +3,11 @@
 
 #include <QCoreApplication>
 #include <QDate>
-#include <QDesktopServices>
 #include <QFileDialog>
-#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinterInfo>
-#include <QPushButton>
-#include <QUrl>
 
+#include "app/asks/system_asks.h"
 #include "app/folders/personal_folders.h"
 #include "core/printers/printing_store.h"
 
@@ -27,15 +24,6 @@ QStringList askForPages(QWidget* parent, const QString& title, const QString& be
                                          askWord("Pages (*.page.svg);;All files (*)"));
 }
 
-bool askToConfirm(QWidget* parent, const QString& sentence, const QString& yes) {
-    QMessageBox box(QMessageBox::Question, parent->windowTitle(), sentence, QMessageBox::NoButton,
-                    parent);
-    const auto* button = box.addButton(yes, QMessageBox::AcceptRole);
-    box.setDefaultButton(box.addButton(QMessageBox::Cancel));
-    box.exec();
-    return box.clickedButton() == button;
-}
-
 bool askHowToPrint(QWidget* parent, QPrinter& printer, int pages, const QString& title) {
     QPrintDialog dialog(&printer, parent);
     dialog.setWindowTitle(title);
@@ -48,24 +36,16 @@ bool askHowToPrint(QWidget* parent, QPrinter& printer, int pages, const QString&
 
 PlanAsks PlanAsks::ofTheSystem() {
     const std::filesystem::path folder = personalDataFolder();
-    return {
-        .pageFiles = askForPages,
-        .folder =
-            [](QWidget* parent, const QString& title, const QString& begin) {
-                return QFileDialog::getExistingDirectory(parent, title, begin);
-            },
-        .fileName =
-            [](QWidget* parent, const QString& title, const QString& suggested,
-               const QString& filter) {
-                return QFileDialog::getSaveFileName(parent, title, suggested, filter);
-            },
-        .confirm = askToConfirm,
-        .queues = [] { return QPrinterInfo::availablePrinterNames(); },
-        .print = askHowToPrint,
-        .show = [](const QString& path) { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); },
-        .today = [] { return QDate::currentDate().toString(Qt::ISODate).toStdString(); },
-        .store = folder.empty() ? folder : folder / printingStoreName,
-        .files = std::make_shared<DiskFileStore>()};
+    return {.pageFiles = askForPages,
+            .folder = askForFolder,
+            .fileName = askToSaveAs,
+            .confirm = askToConfirm,
+            .queues = [] { return QPrinterInfo::availablePrinterNames(); },
+            .print = askHowToPrint,
+            .show = showFolder,
+            .today = [] { return QDate::currentDate().toString(Qt::ISODate).toStdString(); },
+            .store = folder.empty() ? folder : folder / printingStoreName,
+            .files = std::make_shared<DiskFileStore>()};
 }
 
 }  // namespace matwright::app

@@ -21,7 +21,8 @@ struct PlanAsks {
         pageFiles;
     // An existing folder, or nothing.
     std::function<QString(QWidget* parent, const QString& title, const QString& begin)> folder;
-    // A file name to save as, or nothing.
+    // A file name to save as, or nothing; with the ending of `suggested` where none was typed. A
+    // file that is there was asked about.
     std::function<QString(QWidget* parent, const QString& title, const QString& suggested,
                           const QString& filter)>
         fileName;

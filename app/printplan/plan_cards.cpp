@@ -45,6 +45,32 @@ QLabel* boldLabel(const QString& text, const char* name) {
     return label;
 }
 
+QLabel* selectable(const QString& text) {
+    auto* label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+QLabel* wordsOf(const std::vector<std::string>& lines) {
+    QStringList words;
+    for (const std::string& line : lines) {
+        words << QString::fromStdString(line);
+    }
+    return selectable(words.join(QLatin1Char('\n')));
+}
+
+// How the sheet is corrected; empty where its printer was not measured on this paper.
+QString correctionToldOf(const ReadyPlan& ready, std::size_t sheet) {
+    const PrintSheet& planned = ready.plan.sheets[sheet];
+    const Printer* printer = find(ready.input.printers, planned.printer);
+    const PrinterPaper* paper = printer ? find(*printer, planned.paper) : nullptr;
+    return paper && paper->correction() ? QString::fromStdString(correctionText(
+                                              paper->size, paper->borderless, *paper->correction()))
+                                        : QString();
+}
+
 QString photoNameOf(const Photo& photo) {
     return QFileInfo(QString::fromStdString(photo.path)).completeBaseName();
 }
@@ -77,6 +103,11 @@ void PlanCards::show(std::shared_ptr<const ReadyPlan> ready, const QString& sent
     for (std::size_t i = 0; m_ready && i < m_ready->plan.sheets.size(); ++i) {
         m_column->addWidget(makeCard(i));
     }
+    if (m_ready && std::ranges::any_of(m_ready->plan.sheets, [this](const PrintSheet& sheet) {
+            return !stepsOf(sheet, m_scale).steps.empty();
+        })) {
+        m_column->addWidget(new TintedLabel(Tint::Quiet, QString::fromUtf8(bladeCaution)));
+    }
     m_column->addStretch(1);
 }
 
@@ -94,7 +125,7 @@ QWidget* PlanCards::makeCard(std::size_t sheet) {
                                const PlannedPrint& each = ready->plan.prints[print];
                                return printPicture(service, each.photo, each.print, longSide);
                            });
-    view->setAccessibleName(tr("Picture of the sheet"));
+    view->setAccessibleName(tr("Picture of: %1").arg(sheetTitle(*m_ready, sheet)));
     row->addWidget(view, 0, Qt::AlignTop);
     row->addWidget(makeWords(sheet), 1);
     return card;
@@ -105,17 +136,18 @@ QWidget* PlanCards::makeWords(std::size_t sheet) {
     auto* column = new QVBoxLayout(words);
     column->setContentsMargins({});
     column->addWidget(boldLabel(sheetTitle(*m_ready, sheet), titleName));
+    const PlannedSheet drawn = drawnSheet(m_ready->plan, m_ready->input, sheet, m_scale);
+    column->addWidget(wordsOf(pieceLines(drawn)));
     QStringList lines;
-    for (const std::string& sentence :
-         stepSentences(drawnSheet(m_ready->plan, m_ready->input, sheet, m_scale))) {
+    for (const std::string& sentence : stepSentences(drawn)) {
         lines
             << QStringLiteral("%1. %2").arg(lines.size() + 1).arg(QString::fromStdString(sentence));
     }
-    auto* steps =
-        new QLabel(lines.isEmpty() ? tr("Nothing to cut.") : lines.join(QLatin1Char('\n')));
-    steps->setWordWrap(true);
-    steps->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    column->addWidget(steps);
+    column->addWidget(
+        selectable(lines.isEmpty() ? tr("Nothing to cut.") : lines.join(QLatin1Char('\n'))));
+    if (const QString told = correctionToldOf(*m_ready, sheet); !told.isEmpty()) {
+        column->addWidget(new TintedLabel(Tint::Quiet, told));
+    }
     addRoom(column, sheet);
     column->addStretch(1);
     return words;

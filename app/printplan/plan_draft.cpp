@@ -2,6 +2,9 @@
 #include "app/printplan/plan_draft.h"
 
 #include <algorithm>
+#include <utility>
+
+#include "core/library/names.h"
 
 namespace matwright::app {
 
@@ -13,6 +16,10 @@ bool isOffered(const PrintWish& wish, const std::vector<Printer>& printers) {
 }
 
 }  // namespace
+
+std::string planNameOf(const QString& file) {
+    return std::string(stemOf(file.toStdString()));
+}
 
 void PlanDraft::removePage(std::size_t page) {
     pages.erase(pages.begin() + static_cast<std::ptrdiff_t>(page));
@@ -51,15 +58,19 @@ std::string PlanDraft::freeName(const std::string& name) const {
     return text;
 }
 
-PlanInput PlanDraft::input(const std::vector<Printer>& printers) const {
-    PlanInput input;
-    input.printers = printers;
+PlanInput PlanDraft::input(PlanInput known, PrintOnHandId before) const {
+    PlanInput input = std::move(known);
+    std::erase_if(input.used, [&](const PrintOnHand& print) {
+        const auto page = std::ranges::find(pages, print.page,
+                                            [](const DraftPage& each) { return each.page.name; });
+        return page != pages.end() && page->file.isEmpty() && print.id <= before;
+    });
     input.ahead = ahead;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const DraftPage& each = pages[i];
         (each.isPrinted ? input.pages : input.waiting).push_back(each.page);
         for (PrintWish wish : wishes) {
-            if (each.isPrinted && wish.page == i && isOffered(wish, printers)) {
+            if (each.isPrinted && wish.page == i && isOffered(wish, input.printers)) {
                 wish.page = input.pages.size() - 1;
                 input.wishes.push_back(wish);
             }

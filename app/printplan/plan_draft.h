@@ -12,10 +12,14 @@ namespace matwright::app {
 // A page that is planned with.
 struct DraftPage {
     PlanPage page;
-    QString file;           // it came from; empty for the page that is open
+    QString file;           // it is kept in; empty where it was never saved
     bool isPrinted = true;  // else it waits, and its photos may fill what room is left
     friend bool operator==(const DraftPage&, const DraftPage&) = default;
 };
+
+// What plans and the store call the page of this file: as the file is called. Two pages made from
+// one sketch have its name in common.
+std::string planNameOf(const QString& file);
 
 // Where a print is wished to come out; nothing: anywhere.
 struct WishedPlace {
@@ -38,9 +42,11 @@ struct PlanDraft {
     // A name that no page of the draft has: "Harbour", "Harbour 2".
     std::string freeName(const std::string& name) const;
 
-    // What is planned: the pages that are printed, in their order, and those that wait. The rest of
-    // the input is the caller's. Wishes for printers or papers that are gone are left out.
-    PlanInput input(const std::vector<Printer>& printers) const;
+    // What is planned: the pages that are printed, in their order, and those that wait, with what
+    // is known besides (storedInput()). Wishes for printers or papers that are gone are left out.
+    // Prints up to `before` are no answer for a page that was never saved: another of its name had
+    // them.
+    PlanInput input(PlanInput known, PrintOnHandId before = {}) const;
     // Index of `pages` for an index of the input's pages.
     std::size_t pageOf(std::size_t inputPage) const;
 };

@@ -2,14 +2,19 @@
 #include "app/printplan/plan_output.h"
 
 #include <QCoreApplication>
+#include <QImage>
 #include <QPainter>
 #include <QPrinter>
 #include <QRegularExpression>
 #include <algorithm>
+#include <deque>
 #include <utility>
 
 #include "app/photos/rasters.h"
+#include "app/rendering/pdf.h"
+#include "core/cutpicture/plan_pages.h"
 #include "core/library/names.h"
+#include "core/printplan/drawn_sheet.h"
 #include "core/printplan/sheet_files.h"
 #include "core/prints/picture_file.h"
 
@@ -50,32 +55,112 @@ std::string stemOf(QString title) {
     return title.toStdString();
 }
 
-// Empty where all of the job was painted.
-QString paintJob(const ReadyPlan& ready, const ReadyJob& job, const std::stop_token& stop,
-                 const std::function<void()>& painted) {
-    QPrinter& printer = *job.queue.printer;
-    QPainter painter;
-    for (int number = job.queue.first; number <= job.queue.last; ++number) {
-        const std::size_t index = job.sheets[static_cast<std::size_t>(number - 1)];
-        const PrintSheet& sheet = ready.plan.sheets[index];
-        const Result<Raster> raster =
-            renderSheet(ready.plan, sheet, ready.input.printers, {}, stop);
-        if (!raster || stop.stop_requested()) {
-            painter.end();
-            return stop.stop_requested() ? QString()
-                                         : sentenceOf(sheetTitle(ready, index), raster.error());
-        }
-        const bool begun = painter.isActive() ? printer.newPage() : painter.begin(&printer);
-        if (!begun) {
-            return outputWord(
-                "The printer could not be started. Look at its queue, or save PDFs "
-                "and print them at actual size.");
-        }
-        paintSheetPicture(painter, printer, imageOf(*raster), sheet.size);
-        painted();
+// A job that has begun cannot be taken back, so all its sheets are made first where they take no
+// more memory than this.
+constexpr double mostBytesAhead = 320e6;
+
+std::vector<std::size_t> wantedSheets(const ReadyJob& job) {
+    std::vector<std::size_t> sheets;
+    for (int number = std::max(1, job.queue.first); number <= job.queue.last; ++number) {
+        sheets.push_back(job.sheets.at(static_cast<std::size_t>(number - 1)));
     }
-    return painter.end() ? QString() : outputWord("The printer gave up; look at its queue.");
+    return sheets;
 }
+
+double bytesOf(const ReadyPlan& ready, const std::vector<std::size_t>& sheets) {
+    constexpr double bytesOfPixel = 4;
+    const double ppi = PrintOptions().ppi;
+    double bytes = 0;
+    for (const std::size_t sheet : sheets) {
+        const Size size = ready.plan.sheets[sheet].size;
+        bytes += bytesOfPixel * size.width.toInches() * ppi * size.height.toInches() * ppi;
+    }
+    return bytes;
+}
+
+// One job from the first sheet to the last, or to where it has to end.
+class JobPainting {
+  public:
+    JobPainting(const ReadyPlan& ready, const ReadyJob& job, const std::stop_token& stop)
+        : m_ready(ready),
+          m_printer(*job.queue.printer),
+          m_stop(stop),
+          m_sheets(wantedSheets(job)) {}
+
+    // `made` is called for every sheet that was made ready.
+    void run(const std::function<void()>& made) {
+        const std::size_t ahead =
+            bytesOf(m_ready, m_sheets) <= mostBytesAhead ? m_sheets.size() : 1;
+        while (m_painted < m_sheets.size() && makeUpTo(m_painted + ahead, made) && paintNext()) {
+        }
+        if (m_painter.isActive() && !m_painter.end()) {
+            m_problem = gaveUp();
+        }
+    }
+
+    // How many sheets were painted.
+    std::size_t painted() const { return m_painted; }
+    const QString& problem() const { return m_problem; }
+
+    SentJob sent() const {
+        const auto end = m_sheets.begin() + static_cast<std::ptrdiff_t>(m_painted);
+        const bool isFile = m_printer.outputFormat() == QPrinter::PdfFormat;
+        return {isFile ? QString() : m_printer.printerName(),
+                m_painted == m_sheets.size() ? sentText(m_printer)
+                                             : outputWord("%1 of %2 sheets: %3")
+                                                   .arg(m_painted)
+                                                   .arg(m_sheets.size())
+                                                   .arg(sentText(m_printer)),
+                {m_sheets.begin(), end}};
+    }
+
+  private:
+    static QString gaveUp() { return outputWord("The printer gave up; look at its queue."); }
+
+    // False where the person has stopped it or a sheet cannot be made.
+    bool makeUpTo(std::size_t end, const std::function<void()>& made) {
+        while (m_painted + m_pictures.size() < std::min(end, m_sheets.size())) {
+            const std::size_t index = m_sheets[m_painted + m_pictures.size()];
+            const Result<Raster> raster = renderSheet(m_ready.plan, m_ready.plan.sheets[index],
+                                                      m_ready.input.printers, {}, m_stop);
+            if (m_stop.stop_requested()) {
+                return false;
+            }
+            if (!raster) {
+                m_problem = sentenceOf(sheetTitle(m_ready, index), raster.error());
+                return false;
+            }
+            m_pictures.push_back(imageOf(*raster));
+            made();
+        }
+        return true;
+    }
+
+    bool paintNext() {
+        const bool isFirst = m_painted == 0;
+        if (!(isFirst ? m_painter.begin(&m_printer) : m_printer.newPage())) {
+            m_problem = isFirst ? outputWord(
+                                      "The printer could not be started. Look at its queue, "
+                                      "or save PDFs and print them at actual size.")
+                                : gaveUp();
+            return false;
+        }
+        paintSheetPicture(m_painter, m_printer, m_pictures.front(),
+                          m_ready.plan.sheets[m_sheets[m_painted]].size);
+        m_pictures.pop_front();
+        ++m_painted;
+        return true;
+    }
+
+    const ReadyPlan& m_ready;
+    QPrinter& m_printer;
+    const std::stop_token& m_stop;
+    const std::vector<std::size_t> m_sheets;
+    std::deque<QImage> m_pictures;  // made, not painted yet
+    QPainter m_painter;
+    std::size_t m_painted = 0;
+    QString m_problem;
+};
 
 }  // namespace
 
@@ -130,6 +215,34 @@ PlanWork::Work savingPictures(std::shared_ptr<const ReadyPlan> ready,
     };
 }
 
+PlanWork::Work savingCuts(std::shared_ptr<const ReadyPlan> ready, std::shared_ptr<FileStore> files,
+                          std::filesystem::path folder, Scale scale) {
+    return [ready = std::move(ready), files = std::move(files), folder = std::move(folder), scale](
+               const std::stop_token& stop, const PlanWork::Progress& progress) {
+        WorkOutcome outcome;
+        progress(0, 0);
+        std::vector<PlannedSheet> sheets;
+        for (std::size_t i = 0; i < ready->plan.sheets.size(); ++i) {
+            sheets.push_back(drawnSheet(ready->plan, ready->input, i, scale));
+        }
+        PlanPagesOptions options;
+        options.paper = sheetOfThisPlace();
+        options.title = outputWord("Cutting the prints").toStdString();
+        options.summary = {ready->plan.bound};
+        std::vector<PdfPage> pages;
+        for (Drawing& page : planPages(sheets, options)) {
+            pages.push_back({std::move(page), options.paper, std::nullopt, {}});
+        }
+        const Result<QByteArray> pdf = pdfBytes(pages, QString::fromStdString(options.title));
+        if (!pdf) {
+            outcome.problems << QString::fromStdString(pdf.error().text());
+        } else if (!stop.stop_requested()) {
+            create(*files, folder, options.title, ".pdf", pdf->toStdString(), outcome);
+        }
+        return outcome;
+    };
+}
+
 std::vector<SheetJob> jobsFor(const PrintPlan& plan, PrinterId printer) {
     std::vector<SheetJob> jobs;
     for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
@@ -159,11 +272,16 @@ PlanWork::Work printing(std::shared_ptr<const ReadyPlan> ready,
         int done = 0;
         progress(0, total);
         for (const ReadyJob& job : *jobs) {
-            const QString problem = paintJob(*ready, job, stop, [&] { progress(++done, total); });
-            if (!problem.isEmpty()) {
-                outcome.problems << problem;
-            } else if (!stop.stop_requested()) {
-                outcome.done << sentText(*job.queue.printer);
+            JobPainting painting(*ready, job, stop);
+            painting.run([&] { progress(++done, total); });
+            if (!painting.problem().isEmpty()) {
+                outcome.problems << painting.problem();
+            }
+            if (painting.painted() > 0) {
+                outcome.sent.push_back(painting.sent());
+            }
+            if (stop.stop_requested()) {
+                break;
             }
         }
         return outcome;

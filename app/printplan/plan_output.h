@@ -22,6 +22,10 @@ PlanWork::Work savingPdfs(std::shared_ptr<const ReadyPlan> ready, std::shared_pt
 PlanWork::Work savingPictures(std::shared_ptr<const ReadyPlan> ready,
                               std::shared_ptr<FileStore> files, std::filesystem::path folder);
 
+// One PDF to be taken to the table: every sheet with its cuts, step by step.
+PlanWork::Work savingCuts(std::shared_ptr<const ReadyPlan> ready, std::shared_ptr<FileStore> files,
+                          std::filesystem::path folder, Scale scale);
+
 // Sheets of one paper for one printer, in the plan's order.
 struct SheetJob {
     PrinterPaperId paper;
@@ -34,7 +38,8 @@ struct ReadyJob {
     QueueJob queue;  // with a printer
     std::vector<std::size_t> sheets;
 };
-// To the printers themselves, as the correction asks for.
+// To the printers themselves, as the correction asks for. What a job has begun to send comes out
+// whatever happens then, so the outcome says how far each came.
 PlanWork::Work printing(std::shared_ptr<const ReadyPlan> ready,
                         std::shared_ptr<const std::vector<ReadyJob>> jobs);
 

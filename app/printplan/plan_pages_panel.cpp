@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/printplan/plan_pages_panel.h"
 
+#include <QAccessible>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -12,7 +13,7 @@
 
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
-#include "core/library/names.h"
+#include "app/panels/window_foot.h"
 #include "core/pagefile/page_file.h"
 
 namespace matwright::app {
@@ -53,9 +54,7 @@ PlanPagesPanel::PlanPagesPanel(const PlanAsks& asks, QWidget* parent)
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins({});
     for (QPushButton* button : {m_add, m_remove}) {
-        button->setMinimumHeight(controlHeight);
-        button->setAutoDefault(false);
-        row->addWidget(button);
+        addButton(row, button);
     }
     row->addStretch(1);
     section->addWide(buttons);
@@ -83,11 +82,16 @@ void PlanPagesPanel::show(const std::vector<DraftPage>& pages) {
     m_showing = true;
     const int row = m_list->currentRow();
     m_list->clear();
+    m_files.clear();
     for (const DraftPage& each : pages) {
+        if (!each.file.isEmpty()) {
+            m_files << QFileInfo(each.file).canonicalFilePath();
+        }
         auto* item = new QListWidgetItem(QString::fromStdString(each.page.name));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         item->setCheckState(each.isPrinted ? Qt::Checked : Qt::Unchecked);
-        item->setToolTip(each.file.isEmpty() ? tr("The page that is open") : each.file);
+        item->setToolTip(each.file.isEmpty() ? tr("The page that is open; it is not saved yet")
+                                             : each.file);
         m_list->addItem(item);
     }
     m_list->setCurrentRow(qBound(0, row, m_list->count() - 1));
@@ -106,7 +110,19 @@ void PlanPagesPanel::addFiles() {
         return;
     }
     m_begin = QFileInfo(files.front()).absolutePath();
-    m_reading.setFuture(QtConcurrent::run(read, files, m_asks.files));
+    QStringList fresh;
+    QStringList problems;
+    for (const QString& file : files) {
+        if (m_files.contains(QFileInfo(file).canonicalFilePath())) {
+            problems << tr("%1 is in the plan already.").arg(QFileInfo(file).fileName());
+        } else {
+            fresh << file;
+        }
+    }
+    tell(problems);
+    if (!fresh.isEmpty()) {
+        m_reading.setFuture(QtConcurrent::run(read, fresh, m_asks.files));
+    }
     showEnabled();
 }
 
@@ -120,22 +136,32 @@ PlanPagesPanel::Reading PlanPagesPanel::read(const QStringList& files,
             reading.problems << QString::fromStdString(loaded.error().text());
             continue;
         }
+        for (const std::string& warning : loaded->warnings) {
+            reading.problems << QFileInfo(file).fileName() + QStringLiteral(": ") +
+                                    QString::fromStdString(warning);
+        }
         takeMovedPhotos(*loaded);
-        reading.pages.push_back(
-            {{shownSketchName(loaded->making.sketch.name, path), std::move(loaded->making)},
-             file,
-             true});
+        reading.pages.push_back({{planNameOf(file), std::move(loaded->making)}, file, true});
     }
     return reading;
 }
 
 void PlanPagesPanel::takeRead() {
     const Reading reading = m_reading.result();
-    m_problem->setText(reading.problems.join(QLatin1Char('\n')));
-    m_problem->setVisible(!reading.problems.isEmpty());
+    tell(m_told + reading.problems);
     showEnabled();
     if (!reading.pages.empty()) {
         emit pagesRead(reading.pages);
+    }
+}
+
+void PlanPagesPanel::tell(const QStringList& problems) {
+    m_told = problems;
+    m_problem->setText(problems.join(QLatin1Char('\n')));
+    m_problem->setVisible(!problems.isEmpty());
+    if (!problems.isEmpty()) {
+        QAccessibleEvent alert(m_problem, QAccessible::Alert);
+        QAccessible::updateAccessibility(&alert);
     }
 }
 

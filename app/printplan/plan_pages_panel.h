@@ -24,6 +24,8 @@ class PlanPagesPanel final : public QWidget {
     explicit PlanPagesPanel(const PlanAsks& asks, QWidget* parent = nullptr);
     ~PlanPagesPanel() override;
 
+    // Where files are looked for first.
+    void beginIn(const QString& folder) { m_begin = folder; }
     // Emits nothing.
     void show(const std::vector<DraftPage>& pages);
     QListWidget& list() { return *m_list; }
@@ -45,10 +47,13 @@ class PlanPagesPanel final : public QWidget {
     static Reading read(const QStringList& files, const std::shared_ptr<FileStore>& store);
     void takeRead();
     void showEnabled();
+    void tell(const QStringList& problems);
 
     const PlanAsks& m_asks;
     QFutureWatcher<Reading> m_reading;
     QString m_begin;
+    QStringList m_files;  // of the pages, as the disk calls them
+    QStringList m_told;   // about the files that were chosen last
     bool m_showing = false;
     QListWidget* m_list;
     QPushButton* m_add;

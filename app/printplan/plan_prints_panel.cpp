@@ -2,12 +2,15 @@
 #include "app/printplan/plan_prints_panel.h"
 
 #include <QComboBox>
+#include <QFileInfo>
 #include <QHeaderView>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
+#include "app/panels/list_rows.h"
 #include "app/panels/section.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/print_picture.h"
@@ -37,12 +40,6 @@ WishedPlace placeIn(const QVariant& data) {
         place.paper = PrinterPaperId{ids[1]};
     }
     return place;
-}
-
-QTableWidgetItem* planItem(const QString& text) {
-    auto* item = new QTableWidgetItem(text);
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    return item;
 }
 
 // A table stretches what is in its cells.
@@ -114,8 +111,13 @@ void PlanPrintsPanel::show(const PlanDraft& draft, const std::vector<Printer>& p
     }
     m_list->setRowCount(0);
     m_list->setRowCount(static_cast<int>(m_prints.size()));
+    QWidget* before = m_list;
     for (int row = 0; row < m_list->rowCount(); ++row) {
         fillRow(row);
+        for (QWidget* control : m_list->cellWidget(row, PlanWish)
+                                    ->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+            setTabOrder(std::exchange(before, control), control);
+        }
     }
     showPlan(nullptr);
     showPictures();
@@ -123,12 +125,12 @@ void PlanPrintsPanel::show(const PlanDraft& draft, const std::vector<Printer>& p
 
 void PlanPrintsPanel::fillRow(int row) {
     const DraftPrint& print = m_prints[static_cast<std::size_t>(row)];
-    m_list->setItem(row, PlanPicture, planItem({}));
-    m_list->setItem(row, PlanName, planItem({}));
+    m_list->setItem(row, PlanPicture, wordsItem({}));
+    m_list->setItem(row, PlanName, wordsItem({}));
     if (print.ahead) {
         auto* takeOut = new QPushButton(tr("Take out"));
         takeOut->setAccessibleName(tr("Take out %1").arg(QString::fromStdString(print.print.name)));
-        takeOut->setMinimumHeight(controlHeight);
+        settle(takeOut);
         takeOut->setAutoDefault(false);
         connect(takeOut, &QPushButton::clicked, this,
                 [this, ahead = *print.ahead] { emit takenOut(ahead); });
@@ -159,6 +161,7 @@ QComboBox* PlanPrintsPanel::makeWish(const DraftPrint& print) {
     box->view()->setMinimumWidth(box->view()->sizeHintForColumn(0) + 24);
     box->setAccessibleName(tr("Where %1 is printed").arg(QString::fromStdString(print.print.name)));
     settle(box);
+    box->setToolTip(box->currentText());  // it is wider than its place
     connect(box, &QComboBox::activated, this,
             [this, box, page = *print.page, slot = print.print.slot] {
                 emit wished(page, slot, placeIn(box->currentData()));
@@ -167,6 +170,11 @@ QComboBox* PlanPrintsPanel::makeWish(const DraftPrint& print) {
 }
 
 QString PlanPrintsPanel::placeOf(const ReadyPlan& ready, const DraftPrint& print) const {
+    for (const TherePrint& there : ready.plan.there) {
+        if (print.page && m_draft.pageOf(there.page) == *print.page && there.print == print.print) {
+            return tr("printed before; throw it away in “Prints on hand” to have it anew");
+        }
+    }
     for (const TakenPrint& taken : ready.plan.taken) {
         if (print.page && m_draft.pageOf(taken.page) == *print.page && taken.print == print.print) {
             return tr("taken from prints on hand");
@@ -193,9 +201,14 @@ void PlanPrintsPanel::showPlan(const ReadyPlan* ready) {
         const QString of = print.page ? QString::fromStdString(m_draft.pages[*print.page].page.name)
                                       : tr("kept on hand");
         const QString place = ready ? placeOf(*ready, print) : tr("…");
+        const QString slot = QString::fromStdString(print.print.name);
+        const QString photo =
+            QFileInfo(QString::fromStdString(print.photo.path)).completeBaseName();
+        const bool isNamedSo = photo.isEmpty() || slot == photo;
         m_list->item(row, PlanName)
-            ->setText(QString::fromStdString(print.print.name) + QStringLiteral(", ") + size +
-                      QLatin1Char('\n') + of + QLatin1Char('\n') + place);
+            ->setText((isNamedSo ? slot : photo) + QStringLiteral(", ") + size + QLatin1Char('\n') +
+                      (isNamedSo ? of : of + QStringLiteral(", ") + slot) + QLatin1Char('\n') +
+                      place);
         m_list->resizeRowToContents(row);
         m_list->setRowHeight(row, qMax(m_list->rowHeight(row), planPictureSide + 10));
     }

@@ -8,7 +8,7 @@ namespace matwright::app {
 
 namespace {
 
-Result<ReadyPlan> readyPlanOf(PlanInput input, const std::stop_token& stop) {
+Result<std::shared_ptr<const ReadyPlan>> readyPlanOf(PlanInput input, const std::stop_token& stop) {
     auto plan = planPrints(input, {}, stop);
     if (!plan) {
         return std::unexpected(plan.error());
@@ -17,7 +17,7 @@ Result<ReadyPlan> readyPlanOf(PlanInput input, const std::stop_token& stop) {
     for (std::size_t i = 0; i < ready.plan.sheets.size(); ++i) {
         ready.offers.push_back(offersFor(ready.plan, ready.input, i));
     }
-    return ready;
+    return std::make_shared<const ReadyPlan>(std::move(ready));
 }
 
 }  // namespace
@@ -32,6 +32,7 @@ PlanRun::~PlanRun() {
 }
 
 void PlanRun::start(PlanInput input) {
+    m_stopsNext = false;
     if (m_isRunning) {
         m_next = std::move(input);
         m_stop.request_stop();
@@ -43,22 +44,27 @@ void PlanRun::start(PlanInput input) {
 void PlanRun::begin(PlanInput input) {
     m_isRunning = true;
     m_stop = {};
-    m_watcher.setFuture(QtConcurrent::run([input = std::move(input), stop = m_stop.get_token()] {
-        return readyPlanOf(input, stop);
-    }));
+    m_watcher.setFuture(
+        QtConcurrent::run([input = std::move(input), stop = m_stop.get_token()]() mutable {
+            return readyPlanOf(std::move(input), stop);
+        }));
 }
 
 void PlanRun::stop() {
+    m_stopsNext = m_next.has_value();
     m_stop.request_stop();
 }
 
 void PlanRun::finish() {
     if (m_next) {
         begin(*std::exchange(m_next, std::nullopt));
+        if (std::exchange(m_stopsNext, false)) {
+            m_stop.request_stop();
+        }
         return;
     }
     m_isRunning = false;
-    const Result<ReadyPlan> result = m_watcher.result();
+    const Result<std::shared_ptr<const ReadyPlan>> result = m_watcher.result();
     if (result) {
         emit planned(*result);
     } else {

@@ -3,6 +3,7 @@
 
 #include <QFutureWatcher>
 #include <QObject>
+#include <memory>
 #include <optional>
 #include <stop_token>
 
@@ -28,12 +29,12 @@ class PlanRun final : public QObject {
     ~PlanRun() override;
 
     void start(PlanInput input);
-    // Ends with the best plan so far.
+    // Ends with the best plan so far of the latest input.
     void stop();
     bool isRunning() const { return m_isRunning; }
 
   signals:
-    void planned(const matwright::app::ReadyPlan& ready);
+    void planned(const std::shared_ptr<const matwright::app::ReadyPlan>& ready);
     void failed(const matwright::Error& error);
 
   private:
@@ -42,8 +43,9 @@ class PlanRun final : public QObject {
 
     bool m_isRunning = false;  // until its end was told
     std::optional<PlanInput> m_next;
+    bool m_stopsNext = false;
     std::stop_source m_stop;
-    QFutureWatcher<Result<ReadyPlan>> m_watcher;
+    QFutureWatcher<Result<std::shared_ptr<const ReadyPlan>>> m_watcher;
 };
 
 }  // namespace matwright::app

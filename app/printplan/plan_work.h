@@ -6,13 +6,22 @@
 #include <QStringList>
 #include <functional>
 #include <stop_token>
+#include <vector>
 
 namespace matwright::app {
 
+// Sheets that were handed to a printer.
+struct SentJob {
+    QString queue;                    // the system's printer; empty where it was a file
+    QString sentence;                 // "Sent to “Attic”."
+    std::vector<std::size_t> sheets;  // indexes of the plan's
+};
+
 // What became of files or jobs that were made.
 struct WorkOutcome {
-    QStringList done;      // names of files, or "Sent to “Attic”."
-    QStringList problems;  // whole sentences
+    QStringList done;           // names of files
+    std::vector<SentJob> sent;  // in the order they were sent
+    QStringList problems;       // whole sentences
     bool wasCancelled = false;
 };
 

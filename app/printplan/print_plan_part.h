@@ -22,10 +22,11 @@ class PrintPlanPart {
     virtual ~PrintPlanPart() = default;
 
     // Plans the prints of this page, and of others that are added there. `suggestedName` is a path
-    // without a suffix, or empty; its last part names the page.
+    // without a suffix, or empty. `file` is the page's own, by which it is known again; empty where
+    // it has none.
     virtual QDialog* makePrintPlanWindow(const Making& making, const QString& suggestedName,
-                                         SettingsStore& settings, PhotoService* service,
-                                         QWidget* parent) = 0;
+                                         const QString& file, SettingsStore& settings,
+                                         PhotoService* service, QWidget* parent) = 0;
     // The printers a person has, the papers they take, and how true to size they are.
     virtual QDialog* makePrintersWindow(SettingsStore& settings, QWidget* parent) = 0;
     // Prints that were made ahead.

@@ -17,9 +17,9 @@ class PrintPlanPlugin final : public QObject, public PrintPlanPart {
 
   public:
     QDialog* makePrintPlanWindow(const Making& making, const QString& suggestedName,
-                                 SettingsStore& settings, PhotoService* service,
-                                 QWidget* parent) override {
-        return new PrintPlanWindow(making, suggestedName, settings, service, parent);
+                                 const QString& file, SettingsStore& settings,
+                                 PhotoService* service, QWidget* parent) override {
+        return new PrintPlanWindow(making, suggestedName, file, settings, service, parent);
     }
     QDialog* makePrintersWindow(SettingsStore& settings, QWidget* parent) override {
         return new PrintersWindow(settings, parent);

@@ -1,55 +1,24 @@
 // SPDX-License-Identifier: MIT
-#include <QAccessible>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenu>
 #include <QPrinter>
-#include <QProgressBar>
 #include <QPushButton>
+#include <utility>
 
-#include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/printplan/plan_output.h"
 #include "app/printplan/print_plan_window.h"
 #include "app/printplan/printers_window.h"
 #include "app/settings/settings.h"
-#include "core/printplan/printed.h"
 
 namespace matwright::app {
-
-// Printers, prints on hand and what was printed; the suggestions where there is no store.
-void PrintPlanWindow::loadStore() {
-    const Unit unit = unitOf(m_settings.value().scale);
-    if (!m_store) {
-        auto store = PrintingStore::open(m_asks.store, unit);
-        if (!store) {
-            m_printers = startingPrinters(unit);
-            m_storeProblem = QString::fromStdString(store.error().text());
-            return;
-        }
-        m_store.emplace(std::move(*store));
-    }
-    auto printers = m_store->printers();
-    auto prints = m_store->prints(PrintState::OnHand);
-    auto photos = m_store->printedPhotos();
-    if (!printers || !prints || !photos) {
-        const Error& error = !printers ? printers.error()
-                             : !prints ? prints.error()
-                                       : photos.error();
-        m_storeProblem = QString::fromStdString(error.text());
-        return;
-    }
-    m_storeProblem.clear();
-    m_printers = std::move(*printers);
-    m_onHand = std::move(*prints);
-    m_printedPhotos = std::move(*photos);
-}
 
 void PrintPlanWindow::showPrinters() {
     PrintersWindow window(m_settings, m_asks, this);
     window.exec();
-    loadStore();
-    replan();
+    m_store->read();
+    showState();
 }
 
 std::optional<std::filesystem::path> PrintPlanWindow::chosenFolder(const QString& title) {
@@ -64,27 +33,48 @@ std::optional<std::filesystem::path> PrintPlanWindow::chosenFolder(const QString
 
 void PrintPlanWindow::begin(const PlanWork::Work& work, const QString& where) {
     m_where = where;
-    say({});
-    showProgress(0, 0);
+    m_foot->say({});
+    m_foot->showProgress(0, 0);
     m_work->start(work);
     showState();
 }
 
-void PrintPlanWindow::savePdfs() {
-    if (!m_ready) {
-        return;
+// Pages that were added may have been read meanwhile.
+bool PrintPlanWindow::isStill(const SentSheets::Plan& ready) {
+    if (m_ready == ready) {
+        return true;
     }
-    if (const auto folder = chosenFolder(tr("Folder for the PDFs"))) {
-        begin(savingPdfs(m_ready, m_asks.files, *folder), QDir::toNativeSeparators(m_folder));
+    const QString changed = tr("The plan has changed meanwhile. Look at it, then try again.");
+    m_news.clear();
+    m_warning = changed;
+    m_foot->say({}, changed);
+    return false;
+}
+
+void PrintPlanWindow::savePdfs() {
+    const SentSheets::Plan ready = m_ready;
+    const auto folder = ready ? chosenFolder(tr("Folder for the PDFs")) : std::nullopt;
+    if (folder && isStill(ready)) {
+        m_hasSaved = true;
+        begin(savingPdfs(ready, m_asks.files, *folder), QDir::toNativeSeparators(m_folder));
     }
 }
 
 void PrintPlanWindow::savePictures() {
-    if (!m_ready) {
-        return;
+    const SentSheets::Plan ready = m_ready;
+    const auto folder = ready ? chosenFolder(tr("Folder for the sheets")) : std::nullopt;
+    if (folder && isStill(ready)) {
+        m_hasSaved = true;
+        begin(savingPictures(ready, m_asks.files, *folder), QDir::toNativeSeparators(m_folder));
     }
-    if (const auto folder = chosenFolder(tr("Folder for the sheets"))) {
-        begin(savingPictures(m_ready, m_asks.files, *folder), QDir::toNativeSeparators(m_folder));
+}
+
+void PrintPlanWindow::saveCuts() {
+    const SentSheets::Plan ready = m_ready;
+    const auto folder = ready ? chosenFolder(tr("Folder for the cutting steps")) : std::nullopt;
+    if (folder && isStill(ready)) {
+        begin(savingCuts(ready, m_asks.files, *folder, m_settings.value().scale),
+              QDir::toNativeSeparators(m_folder));
     }
 }
 
@@ -93,11 +83,18 @@ void PrintPlanWindow::choosePrinter() {
     if (!m_ready) {
         return;
     }
+    if (m_asks.queues().isEmpty()) {
+        return m_foot->say({}, noPrinterText());
+    }
     std::vector<const Printer*> printers;
     for (const Printer& printer : m_ready->input.printers) {
-        if (!jobsFor(m_ready->plan, printer.id).empty()) {
+        if (printer.kind == PrinterKind::AtHome && !jobsFor(m_ready->plan, printer.id).empty()) {
             printers.push_back(&printer);
         }
+    }
+    if (printers.empty()) {
+        return m_foot->say({}, tr("All these sheets are for a print shop. Press “Save PDFs…” or "
+                                  "“Save pictures…” and take them there."));
     }
     if (printers.size() == 1) {
         return print(printers.front()->id);
@@ -119,12 +116,13 @@ void PrintPlanWindow::choosePrinter() {
 
 // One job a paper: all that is asked comes first, then they are made one after another.
 void PrintPlanWindow::print(PrinterId printer) {
-    const Printer* chosen = m_ready ? matwright::find(m_ready->input.printers, printer) : nullptr;
-    if (!chosen) {
+    const SentSheets::Plan ready = m_ready;
+    const Printer* chosen = ready ? matwright::find(ready->input.printers, printer) : nullptr;
+    if (!chosen || isWorking()) {
         return;
     }
     auto jobs = std::make_shared<std::vector<ReadyJob>>();
-    for (const SheetJob& job : jobsFor(m_ready->plan, printer)) {
+    for (const SheetJob& job : jobsFor(ready->plan, printer)) {
         const PrinterPaper& paper = *matwright::find(*chosen, job.paper);
         const int pages = static_cast<int>(job.sheets.size());
         const QString name = QString::fromStdString(paper.name);
@@ -134,92 +132,78 @@ void PrintPlanWindow::print(PrinterId printer) {
              pages == 1 ? tr("Print 1 sheet of %1").arg(name)
                         : tr("Print %1 sheets of %2").arg(pages).arg(name)});
         if (!queue.printer) {
-            if (!queue.problem.isEmpty()) {
-                say({}, queue.problem);
-            }
-            return;
+            return m_foot->say(queue.news, queue.problem);
         }
         jobs->push_back({std::move(queue), job.sheets});
     }
-    begin(printing(m_ready, std::move(jobs)), {});
+    if (isStill(ready)) {
+        m_sending = ready;
+        begin(printing(ready, std::move(jobs)), {});
+    }
 }
 
 void PrintPlanWindow::showProgress(int done, int total) {
-    m_progress->setRange(0, total);
-    m_progress->setValue(done);
-    m_progress->setFormat(total > 0 ? tr("%1 of %2 sheets made").arg(done).arg(total) : QString());
+    if (isWorking()) {
+        m_foot->showProgress(
+            done, total, total > 0 ? tr("%1 of %2 sheets made").arg(done).arg(total) : QString());
+    }
 }
 
 void PrintPlanWindow::showOutcome(const WorkOutcome& outcome) {
-    const QString problems = outcome.problems.join(QLatin1Char('\n'));
-    const QString done = outcome.done.join(QStringLiteral(", "));
-    if (outcome.wasCancelled) {
-        say(done.isEmpty() ? tr("Cancelled; nothing was made.")
-                           : tr("Cancelled after: %1").arg(done),
-            problems);
-    } else if (m_where.isEmpty()) {
-        say(outcome.done.join(QLatin1Char(' ')) +
-                (done.isEmpty() ? QString()
-                                : tr(" When all is well on paper, press “They are printed”.")),
-            problems);
+    m_isStopping = false;
+    if (m_sending) {
+        showSent(outcome);
     } else {
-        say(outcome.done.size() == 1
-                ? tr("%1 is in %2.").arg(done, m_where)
-                : tr("%1 files are in %2.").arg(outcome.done.size()).arg(m_where),
-            problems);
-        m_openFolder->setVisible(!outcome.done.isEmpty());
+        showSaved(outcome);
+    }
+    if (!m_arrived.empty()) {
+        addPages(std::exchange(m_arrived, {}), m_foot->news(), m_foot->problem());
     }
     showState();
 }
 
-void PrintPlanWindow::record() {
-    if (!m_ready || !m_store || m_isRecorded) {
-        return;
+void PrintPlanWindow::showSaved(const WorkOutcome& outcome) {
+    const QString done = outcome.done.join(QStringLiteral(", "));
+    QString news;
+    if (outcome.wasCancelled) {
+        news = done.isEmpty() ? tr("Cancelled; nothing was made.")
+                              : tr("Cancelled after: %1").arg(done);
+    } else if (!done.isEmpty()) {
+        news = outcome.done.size() == 1
+                   ? tr("%1 is in %2.").arg(done, m_where)
+                   : tr("%1 files are in %2.").arg(outcome.done.size()).arg(m_where);
     }
-    std::vector<PrintOnHandId> gone;
-    const auto recorded =
-        recordPrinted(*m_store, m_ready->plan, m_ready->input, m_asks.today(), m_once, &gone);
-    if (!recorded) {
-        return say({}, QString::fromStdString(recorded.error().text()));
-    }
-    m_isRecorded = true;
-    const auto changes = m_store->changes(1);
-    m_recorded =
-        changes && !changes->empty() ? std::optional(changes->front().number) : std::nullopt;
-    const auto ahead = m_draft.ahead.size();
-    say(ahead == 0   ? tr("Recorded as printed.")
-        : ahead == 1 ? tr("Recorded as printed; 1 print is on hand now.")
-                     : tr("Recorded as printed; %1 prints are on hand now.").arg(ahead));
-    if (!gone.empty()) {
-        say(tr("Recorded as printed."), tr("Prints that were to be taken from prints on hand are "
-                                           "gone meanwhile: %1. Plan again to "
-                                           "print them.")
-                                            .arg(gone.size()));
-    }
-    showState();
+    m_foot->say(news, outcome.problems.join(QLatin1Char('\n')));
+    m_openFolder->setVisible(!done.isEmpty());
 }
 
-void PrintPlanWindow::undoRecord() {
-    if (!m_store || !m_isRecorded) {
-        return;
+// A queue that is gone takes sheets without a word; only those of the others are taken for sent.
+void PrintPlanWindow::showSent(const WorkOutcome& outcome) {
+    const SentSheets::Plan plan = std::exchange(m_sending, nullptr);
+    const QStringList queues = m_asks.queues();
+    QStringList news;
+    QStringList problems = outcome.problems;
+    for (const SentJob& job : outcome.sent) {
+        if (!job.queue.isEmpty() && !queues.contains(job.queue)) {
+            problems << tr("“%1” is not among the printers of this computer any more. Look whether "
+                           "its sheets came out.")
+                            .arg(job.queue);
+        } else {
+            news << job.sentence;
+            m_sheets.add(plan, job.sheets);
+        }
     }
-    const auto undone = m_store->undo(m_recorded);
-    if (!undone) {
-        return say({}, QString::fromStdString(undone.error().text()));
+    if (outcome.wasCancelled) {
+        news.prepend(news.isEmpty() ? tr("Cancelled; nothing was printed.") : tr("Cancelled."));
     }
-    loadStore();
-    replan();
-}
-
-void PrintPlanWindow::say(const QString& news, const QString& problem) {
-    m_result->setText(news);
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
-    if (!news.isEmpty() || !problem.isEmpty()) {
-        QAccessibleEvent alert(problem.isEmpty() ? m_result : static_cast<QLabel*>(m_problem),
-                               QAccessible::Alert);
-        QAccessible::updateAccessibility(&alert);
+    if (m_sheets.waiting() > 0) {
+        news << tr("When all is well on paper, press “They are printed”.");
     }
+    if (const auto left = m_sheets.left(plan); left > 0 && !outcome.sent.empty()) {
+        news << (left == 1 ? tr("1 sheet is still to be printed.")
+                           : tr("%1 sheets are still to be printed.").arg(left));
+    }
+    m_foot->say(news.join(QLatin1Char(' ')), problems.join(QLatin1Char('\n')));
 }
 
 }  // namespace matwright::app

@@ -12,9 +12,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/panels/finish_typing.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/printplan/paper_panel.h"
 #include "app/settings/settings.h"
 
@@ -23,13 +25,19 @@ namespace matwright::app {
 namespace {
 
 constexpr int printerListWidth = 220;
-constexpr int papersHeight = 116;
+constexpr int papersHeight = 96;
 
 // "Glossy 4 × 6 without borders, 12 left"
 QString paperLine(const PrinterPaper& paper) {
     QString line = QString::fromStdString(paperText(paper));
+    const QString size = QString::fromStdString(naturalSizeText(paper.size));
+    if (!line.contains(size) &&
+        !line.contains(QString::fromStdString(naturalSizeText(paper.size.turned())))) {
+        line = size + QStringLiteral(": ") + line;
+    }
     if (paper.atHand) {
-        line += PrintersWindow::tr(", %1 left").arg(*paper.atHand);
+        line += *paper.atHand == 0 ? PrintersWindow::tr(", none left: not planned with")
+                                   : PrintersWindow::tr(", %1 left").arg(*paper.atHand);
     }
     return paper.correction() ? line + PrintersWindow::tr(", corrected") : line;
 }
@@ -50,9 +58,9 @@ PrintersWindow::PrintersWindow(SettingsStore& settings, PlanAsks asks, QWidget* 
       m_queue(new QComboBox),
       m_papers(new QListWidget),
       m_paperPanel(new PaperPanel(settings.value().scale)),
-      m_problem(new TintedLabel(Tint::Wrong)),
+      m_foot(new WindowFoot),
       m_corrected(new TintedLabel(Tint::Quiet)),
-      m_test(new PrimaryButton(tr("Size &test…"))) {
+      m_test(new PrimaryButton(tr("Si&ze test…"))) {
     setWindowTitle(tr("Printers and photo papers"));
     auto* column = new QVBoxLayout(this);
     column->setSpacing(10);
@@ -61,13 +69,14 @@ PrintersWindow::PrintersWindow(SettingsStore& settings, PlanAsks asks, QWidget* 
     row->addWidget(makePrinters());
     row->addWidget(makeSide(), 1);
     column->addLayout(row, 1);
-    column->addWidget(makeFoot());
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.9).boundedTo({820, 760}));
     auto store = PrintingStore::open(m_asks.store, unitOf(settings.value().scale));
     if (store) {
         m_store.emplace(std::move(*store));
     } else {
-        say(QString::fromStdString(store.error().text()));
+        m_foot->say({}, QString::fromStdString(store.error().text()));
     }
     load();
     // Asking the print system may take a moment; the window is there first.
@@ -78,16 +87,9 @@ PrintersWindow::PrintersWindow(SettingsStore& settings, PlanAsks asks, QWidget* 
     m_list->setFocus();
 }
 
-QPushButton* PrintersWindow::addButton(QBoxLayout* row, const QString& text, const QString& name,
-                                       void (PrintersWindow::*pressed)()) {
-    auto* button = new QPushButton(text);
-    button->setAccessibleName(name);
-    button->setMinimumHeight(controlHeight);
-    button->setAutoDefault(false);
-    button->setEnabled(false);
-    connect(button, &QPushButton::clicked, this, pressed);
-    row->addWidget(button);
-    return button;
+// A field that loses the focus takes what was typed, so it does while all of the window is there.
+PrintersWindow::~PrintersWindow() {
+    hide();
 }
 
 QWidget* PrintersWindow::makePrinters() {
@@ -101,12 +103,14 @@ QWidget* PrintersWindow::makePrinters() {
     m_list->setAccessibleName(tr("Printers"));
     column->addWidget(m_list, 1);
     auto* row = new QHBoxLayout;
-    addButton(row, tr("&Add"), tr("Add a printer"), &PrintersWindow::addPrinter)->setEnabled(true);
-    m_removePrinter =
-        addButton(row, tr("&Remove"), tr("Remove this printer"), &PrintersWindow::removePrinter);
+    m_addPrinter = addButton(row, tr("&Add"), this, &PrintersWindow::addPrinter);
+    m_addPrinter->setAccessibleName(tr("Add a printer"));
+    m_removePrinter = addButton(row, tr("&Remove"), this, &PrintersWindow::removePrinter);
+    m_removePrinter->setAccessibleName(tr("Remove this printer"));
     column->addLayout(row);
     connect(m_list, &QListWidget::currentRowChanged, this, [this] {
         if (!m_showing) {
+            m_foot->say({});
             showPrinter();
         }
     });
@@ -135,7 +139,10 @@ void PrintersWindow::addPrinterFields() {
     m_kind->addItems({tr("Stands at home"), tr("A print shop")});
     m_printer->addRow(tr("&Kind"), m_kind);
     m_queue->setMinimumContentsLength(16);
-    m_queue->setToolTip(tr("Where the computer sends its sheets. Without one, files are saved."));
+    m_kind->setToolTip(tr("A print shop gets PDFs; nothing is sent to it from here."));
+    m_queue->setToolTip(
+        tr("Where the computer sends its sheets. Without one it is asked for when "
+           "they are printed, or files are saved."));
     m_printer->addRow(tr("S&ystem printer"), m_queue);
     connect(m_name, &QLineEdit::editingFinished, this, [this] {
         edit([this](Printer& printer) { printer.name = m_name->text().trimmed().toStdString(); });
@@ -145,11 +152,7 @@ void PrintersWindow::addPrinterFields() {
             printer.kind = index == 0 ? PrinterKind::AtHome : PrinterKind::PrintShop;
         });
     });
-    connect(m_queue, &QComboBox::activated, this, [this] {
-        edit([this](Printer& printer) {
-            printer.queue = m_queue->currentData().toString().toStdString();
-        });
-    });
+    connect(m_queue, &QComboBox::activated, this, &PrintersWindow::takeQueue);
 }
 
 void PrintersWindow::addPapers() {
@@ -162,48 +165,29 @@ void PrintersWindow::addPapers() {
     auto* buttons = new QWidget;
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins({});
-    addButton(row, tr("Add paper"), tr("Add a paper to this printer"), &PrintersWindow::addPaper)
-        ->setEnabled(true);
-    m_removePaper =
-        addButton(row, tr("Remove paper"), tr("Remove this paper"), &PrintersWindow::removePaper);
+    addButton(row, tr("A&dd paper"), this, &PrintersWindow::addPaper)
+        ->setAccessibleName(tr("Add a paper to this printer"));
+    m_removePaper = addButton(row, tr("Remo&ve paper"), this, &PrintersWindow::removePaper);
+    m_removePaper->setAccessibleName(tr("Remove this paper"));
     row->addStretch(1);
     m_printer->addWide(buttons);
     connect(m_papers, &QListWidget::currentRowChanged, this, [this] {
         if (!m_showing) {
+            m_foot->say({});
             showPaper();
         }
     });
-    connect(m_paperPanel, &PaperPanel::changed, this, [this](const PrinterPaper& paper) {
-        edit([&](Printer& printer) {
-            const auto index = static_cast<std::size_t>(m_papers->currentRow());
-            if (index < printer.papers.size()) {
-                printer.papers[index] = paper;
-            }
-        });
-    });
+    connect(m_paperPanel, &PaperPanel::changed, this, &PrintersWindow::takePaper);
 }
 
-QWidget* PrintersWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    auto* hint = new TintedLabel(
-        Tint::Quiet, tr("A test sheet and a ruler show how true to size a printer is."));
-    row->addWidget(hint, 1);
+void PrintersWindow::buildFoot() {
     auto* close = new QPushButton(tr("C&lose"));
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    connect(close, &QPushButton::clicked, this, &PrintersWindow::reject);
     connect(m_test, &QPushButton::clicked, this, &PrintersWindow::testSize);
+    m_foot->add({close, m_test});
     for (QPushButton* button : {close, m_test}) {
-        button->setMinimumHeight(controlHeight + 4);
         button->setMinimumWidth(110);
-        button->setAutoDefault(false);
-        row->addWidget(button);
     }
-    column->addLayout(row);
-    return foot;
 }
 
 const Printer* PrintersWindow::current() const {
@@ -218,7 +202,7 @@ void PrintersWindow::load(PrinterId printer, int paper) {
         if (printers) {
             m_printers = std::move(*printers);
         } else {
-            say(QString::fromStdString(printers.error().text()));
+            m_foot->say({}, QString::fromStdString(printers.error().text()));
         }
     }
     m_showing = true;
@@ -232,19 +216,24 @@ void PrintersWindow::load(PrinterId printer, int paper) {
     m_showing = false;
     showPrinter();
     if (paper > 0) {
+        m_showing = true;
         m_papers->setCurrentRow(std::min(paper, m_papers->count() - 1));
+        m_showing = false;
+        showPaper();
     }
 }
 
 void PrintersWindow::showPrinter() {
     const Printer* printer = current();
     m_side->setEnabled(printer && m_store);
+    m_addPrinter->setEnabled(m_store.has_value());
     m_removePrinter->setEnabled(printer);
     m_showing = true;
     m_papers->clear();
     m_name->setText(printer ? QString::fromStdString(printer->name) : QString());
     if (printer) {
         m_kind->setCurrentIndex(printer->kind == PrinterKind::AtHome ? 0 : 1);
+        m_printer->setRowShown(m_queue, printer->kind == PrinterKind::AtHome);
         for (const PrinterPaper& paper : printer->papers) {
             m_papers->addItem(paperLine(paper));
         }
@@ -270,55 +259,69 @@ void PrintersWindow::showPaper() {
     }
     const PrinterPaper& paper = printer->papers[row];
     m_paperPanel->show(paper);
-    if (paper.correction()) {
-        m_corrected->setText(QString::fromStdString(
-            correctionText(paper.size, paper.borderless, *paper.correction())));
-    }
+    m_corrected->setText(
+        paper.correction()
+            ? QString::fromStdString(
+                  correctionText(paper.size, paper.borderless, *paper.correction()))
+            : tr("Not measured yet. A test sheet and a ruler show how true to size this printer "
+                 "is on this paper."));
 }
 
 void PrintersWindow::showQueues() {
     const Printer* printer = current();
     const QString chosen = printer ? QString::fromStdString(printer->queue) : QString();
     m_queue->clear();
-    m_queue->addItem(tr("None: save files"), QString());
+    m_queue->addItem(tr("None"), QString());
     for (const QString& name : m_queueNames) {
         m_queue->addItem(name, name);
     }
-    if (m_queue->findData(chosen) < 0) {
+    if (!chosen.isEmpty() && m_queue->findData(chosen) < 0) {
         m_queue->addItem(tr("%1 (not there now)").arg(chosen), chosen);
     }
     m_queue->setCurrentIndex(m_queue->findData(chosen));
 }
 
-template <typename Change>
-void PrintersWindow::edit(Change edited) {
-    if (const Printer* before = m_showing ? nullptr : current()) {
-        Printer after = *before;
-        edited(after);
-        if (after != *before) {
-            change(after, m_papers->currentRow());
-        }
+bool PrintersWindow::edit(const std::function<void(Printer&)>& edited) {
+    const Printer* before = m_showing ? nullptr : current();
+    if (!before) {
+        return false;
     }
+    Printer after = *before;
+    edited(after);
+    return after != *before && change(after, m_papers->currentRow());
 }
 
-void PrintersWindow::change(const Printer& after, int paper) {
+bool PrintersWindow::change(const Printer& after, int paper) {
     const Printer* before = current();
     if (!m_store || !before) {
-        return;
+        return false;
     }
     const PrinterId id = before->id;
     const auto changed = m_store->change(*before, after);
-    say(changed ? QString() : QString::fromStdString(changed.error().text()));
+    m_wasRefused = !changed;
+    m_foot->say({}, changed ? QString() : QString::fromStdString(changed.error().text()));
     load(id, paper);
+    return changed.has_value();
 }
 
-void PrintersWindow::say(const QString& problem) {
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
+bool PrintersWindow::takeTyped() {
+    m_wasRefused = false;
+    finishTyping();
+    return !m_wasRefused;
+}
+
+// Closing asks no leave of a name that was refused; the old one stays.
+void PrintersWindow::done(int result) {
+    takeTyped();
+    QDialog::done(result);
+}
+
+QString PrintersWindow::news() const {
+    return m_foot->news();
 }
 
 QString PrintersWindow::problem() const {
-    return m_problem->text();
+    return m_foot->problem();
 }
 
 }  // namespace matwright::app

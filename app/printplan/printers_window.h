@@ -2,12 +2,12 @@
 #pragma once
 
 #include <QDialog>
+#include <functional>
 #include <optional>
 
 #include "app/printplan/plan_asks.h"
 #include "core/printers/printing_store.h"
 
-class QBoxLayout;
 class QComboBox;
 class QLineEdit;
 class QListWidget;
@@ -19,6 +19,7 @@ class PaperPanel;
 class Section;
 class SettingsStore;
 class TintedLabel;
+class WindowFoot;
 
 // The printers a person has and the papers they take. Every change is kept at once.
 class PrintersWindow final : public QDialog {
@@ -27,9 +28,11 @@ class PrintersWindow final : public QDialog {
   public:
     PrintersWindow(SettingsStore& settings, QWidget* parent = nullptr);
     PrintersWindow(SettingsStore& settings, PlanAsks asks, QWidget* parent);
+    ~PrintersWindow() override;
 
     // What the window shows, for tests.
     const std::vector<Printer>& printers() const { return m_printers; }
+    QString news() const;
     QString problem() const;
     QListWidget& printerList() { return *m_list; }
     QListWidget& paperList() { return *m_papers; }
@@ -44,23 +47,27 @@ class PrintersWindow final : public QDialog {
     void removePaper();
     void testSize();
 
+  protected:
+    void done(int result) override;
+
   private:
     QWidget* makePrinters();
     QWidget* makeSide();
-    QWidget* makeFoot();
+    void buildFoot();
     void addPrinterFields();
     void addPapers();
-    QPushButton* addButton(QBoxLayout* row, const QString& text, const QString& name,
-                           void (PrintersWindow::*pressed)());
+    void takePaper(const PrinterPaper& paper);
+    void takeQueue();
+    // Takes what is still being typed; false where that was refused, which is said.
+    bool takeTyped();
     void load(PrinterId printer = {}, int paper = 0);
     void showPrinter();
     void showPaper();
     void showQueues();
     const Printer* current() const;
-    void change(const Printer& after, int paper);
-    template <typename Change>
-    void edit(Change edited);
-    void say(const QString& problem);
+    bool change(const Printer& after, int paper);
+    // True where something was changed.
+    bool edit(const std::function<void(Printer&)>& edited);
 
     SettingsStore& m_settings;
     PlanAsks m_asks;
@@ -68,6 +75,8 @@ class PrintersWindow final : public QDialog {
     std::vector<Printer> m_printers;
     QStringList m_queueNames;
     bool m_showing = false;
+    bool m_isAsking = false;
+    bool m_wasRefused = false;
     QListWidget* m_list;
     Section* m_printer;
     QLineEdit* m_name;
@@ -76,9 +85,10 @@ class PrintersWindow final : public QDialog {
     QListWidget* m_papers;
     PaperPanel* m_paperPanel;
     QWidget* m_side = nullptr;
+    QPushButton* m_addPrinter = nullptr;
     QPushButton* m_removePaper = nullptr;
     QPushButton* m_removePrinter = nullptr;
-    TintedLabel* m_problem;
+    WindowFoot* m_foot;
     TintedLabel* m_corrected;
     QPushButton* m_test;
 };

@@ -6,62 +6,20 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QScreen>
-#include <QTableWidget>
+#include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
 
+#include "app/panels/list_rows.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
-#include "app/panels/tint.h"
-#include "app/photos/photo_service.h"
-#include "app/printplan/print_picture.h"
+#include "app/panels/window_foot.h"
+#include "app/printplan/prints_on_hand_model.h"
 #include "app/settings/settings.h"
 
 namespace matwright::app {
-
-namespace {
-
-constexpr int handPictureSide = 64;
-enum HandColumn { HandPicture, HandName, HandSize, HandState, HandWhen, HandColumns };
-
-QString stateText(const PrintOnHand& print) {
-    switch (print.state) {
-        case PrintState::OnHand:
-            return PrintsOnHandWindow::tr("on hand");
-        case PrintState::Used:
-            return PrintsOnHandWindow::tr("used for “%1”").arg(QString::fromStdString(print.page));
-        case PrintState::Wasted:
-            return PrintsOnHandWindow::tr("thrown away");
-    }
-    return {};
-}
-
-QTableWidgetItem* handItem(const QString& text) {
-    auto* item = new QTableWidgetItem(text);
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    return item;
-}
-
-// The print and as much of its photo as a picture needs; the file's place is not known.
-QPixmap pictureOf(PhotoService* service, const PrintLook& look) {
-    Photo photo;
-    photo.content = look.photo;
-    photo.tone = look.tone;
-    Print print;
-    print.paper = look.paper;
-    print.trim = look.trim;
-    print.border = look.border;
-    print.crop = look.crop;
-    print.window = look.window;
-    print.from = look.from;
-    print.to = look.to;
-    return printIcon(service, photo, print, handPictureSide);
-}
-
-}  // namespace
 
 PrintsOnHandWindow::PrintsOnHandWindow(SettingsStore& settings, PhotoService* service,
                                        QWidget* parent)
@@ -70,38 +28,34 @@ PrintsOnHandWindow::PrintsOnHandWindow(SettingsStore& settings, PhotoService* se
 PrintsOnHandWindow::PrintsOnHandWindow(SettingsStore& settings, PhotoService* service,
                                        PlanAsks asks, QWidget* parent)
     : QDialog(parent),
-      m_settings(settings),
-      m_service(service),
       m_asks(std::move(asks)),
+      m_prints(new PrintsOnHandModel(service, this)),
       m_summary(new QLabel),
       m_shown(new QComboBox),
-      m_list(new QTableWidget),
+      m_list(new QTableView),
       m_empty(new QLabel),
       m_page(new QLineEdit),
-      m_problem(new TintedLabel(Tint::Wrong)),
-      m_use(new PrimaryButton(tr("&Used"))),
-      m_back(new QPushButton(tr("Put &back"))),
-      m_waste(new QPushButton(tr("&Thrown away"))),
-      m_undo(new QPushButton(tr("U&ndo"))) {
+      m_foot(new WindowFoot),
+      m_use(new PrimaryButton(tr("&Used"))) {
     setWindowTitle(tr("Prints on hand"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     auto* column = new QVBoxLayout(this);
     column->setSpacing(10);
     column->addWidget(makeHead());
     column->addWidget(makeList(), 1);
-    column->addWidget(makeFoot());
+    column->addWidget(makeActs());
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.86).boundedTo({860, 600}));
     auto store = PrintingStore::open(m_asks.store, unitOf(settings.value().scale));
     if (store) {
         m_store.emplace(std::move(*store));
     } else {
-        say(QString::fromStdString(store.error().text()));
-    }
-    if (m_service) {
-        connect(m_service, &PhotoService::thumbnailReady, this, &PrintsOnHandWindow::showPictures);
+        m_foot->say({}, QString::fromStdString(store.error().text()));
     }
     connect(m_shown, &QComboBox::currentIndexChanged, this, &PrintsOnHandWindow::load);
-    connect(m_list, &QTableWidget::itemSelectionChanged, this, &PrintsOnHandWindow::showEnabled);
+    connect(m_list->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &PrintsOnHandWindow::showEnabled);
     load();
     m_list->setFocus();
 }
@@ -128,22 +82,14 @@ QWidget* PrintsOnHandWindow::makeList() {
     auto* place = new QWidget;
     auto* column = new QVBoxLayout(place);
     column->setContentsMargins({});
-    m_list->setColumnCount(HandColumns);
-    m_list->setHorizontalHeaderLabels(
-        {QString(), tr("Photo"), tr("Size"), tr("State"), tr("Since")});
-    m_list->verticalHeader()->hide();
-    m_list->verticalHeader()->setDefaultSectionSize(handPictureSide + 10);
+    m_list->setModel(m_prints);
+    setUpRows(*m_list, tr("Prints"));
+    m_list->verticalHeader()->setDefaultSectionSize(PrintsOnHandModel::pictureSide + 10);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_list->horizontalHeader()->setSectionResizeMode(HandPicture, QHeaderView::Fixed);
-    m_list->horizontalHeader()->setHighlightSections(false);
-    m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_list->setColumnWidth(HandPicture, handPictureSide + 16);
-    m_list->setIconSize({handPictureSide, handPictureSide});
-    m_list->setShowGrid(false);
-    m_list->setAlternatingRowColors(true);
-    m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_list->setTabKeyNavigation(false);
-    m_list->setAccessibleName(tr("Prints"));
+    m_list->horizontalHeader()->setSectionResizeMode(PrintsOnHandModel::Picture,
+                                                     QHeaderView::Fixed);
+    m_list->setColumnWidth(PrintsOnHandModel::Picture, PrintsOnHandModel::pictureSide + 16);
+    m_list->setIconSize({PrintsOnHandModel::pictureSide, PrintsOnHandModel::pictureSide});
     column->addWidget(m_list, 1);
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignCenter);
@@ -151,13 +97,11 @@ QWidget* PrintsOnHandWindow::makeList() {
     return place;
 }
 
-QWidget* PrintsOnHandWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
+// What can become of the chosen prints.
+QWidget* PrintsOnHandWindow::makeActs() {
+    auto* acts = new QWidget;
+    auto* row = new QHBoxLayout(acts);
+    row->setContentsMargins({});
     auto* label = new QLabel(tr("&For the page"));
     label->setBuddy(m_page);
     m_page->setMinimumHeight(controlHeight);
@@ -165,146 +109,183 @@ QWidget* PrintsOnHandWindow::makeFoot() {
     m_page->setAccessibleName(tr("The page that takes the print"));
     row->addWidget(label);
     row->addWidget(m_page, 1);
-    auto* close = new QPushButton(tr("C&lose"));
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    addButton(row, m_use);
     connect(m_use, &QPushButton::clicked, this, &PrintsOnHandWindow::use);
-    connect(m_back, &QPushButton::clicked, this, &PrintsOnHandWindow::putBack);
-    connect(m_waste, &QPushButton::clicked, this, &PrintsOnHandWindow::throwAway);
-    connect(m_undo, &QPushButton::clicked, this, &PrintsOnHandWindow::undo);
-    m_undo->setShortcut(QKeySequence::Undo);
-    for (QPushButton* button : {m_use, m_back, m_waste, m_undo, close}) {
-        button->setMinimumHeight(controlHeight + 4);
+    m_waste = addButton(row, tr("&Thrown away"), this, &PrintsOnHandWindow::throwAway);
+    m_back = addButton(row, tr("Put &back"), this, &PrintsOnHandWindow::putBack);
+    m_use->setToolTip(tr("They are glued on a page now."));
+    m_waste->setToolTip(tr("They are spoiled; the print plan has them printed again."));
+    m_back->setToolTip(tr("They are on hand after all."));
+    for (QPushButton* button : {m_use, m_waste, m_back}) {
         button->setMinimumWidth(84);
-        button->setAutoDefault(false);
-        row->addWidget(button);
     }
-    column->addLayout(row);
-    return foot;
+    return acts;
 }
 
+void PrintsOnHandWindow::buildFoot() {
+    m_undo = m_foot->add(tr("U&ndo"), this, &PrintsOnHandWindow::undo);
+    m_undo->setShortcut(QKeySequence::Undo);
+    auto* close = m_foot->add(tr("C&lose"), this, &PrintsOnHandWindow::reject);
+    for (QPushButton* button : {m_undo, close}) {
+        button->setMinimumWidth(84);
+    }
+}
+
+void PrintsOnHandWindow::readPrints() {
+    constexpr std::array states{PrintState::OnHand, PrintState::Used, PrintState::Wasted};
+    const auto index = static_cast<std::size_t>(m_shown->currentIndex());
+    auto prints = index < states.size() ? m_store->prints(states[index]) : m_store->prints();
+    if (!prints) {
+        m_foot->say({}, QString::fromStdString(prints.error().text()));
+        prints.emplace();
+    }
+    std::ranges::reverse(*prints);  // the latest is looked for most
+    m_prints->setPrints(std::move(*prints));
+}
+
+// What was chosen stays so where it is still listed; nothing else takes its place.
 void PrintsOnHandWindow::load() {
-    m_prints.clear();
+    const auto before = chosen();
     if (m_store) {
-        constexpr std::array states{PrintState::OnHand, PrintState::Used, PrintState::Wasted};
-        const auto index = static_cast<std::size_t>(m_shown->currentIndex());
-        auto prints = index < states.size() ? m_store->prints(states[index]) : m_store->prints();
-        if (prints) {
-            m_prints = std::move(*prints);
-            std::ranges::reverse(m_prints);  // the latest is looked for most
-        } else {
-            say(QString::fromStdString(prints.error().text()));
-        }
+        readPrints();
     }
-    m_list->setRowCount(static_cast<int>(m_prints.size()));
-    for (std::size_t i = 0; i < m_prints.size(); ++i) {
-        fillRow(static_cast<int>(i), m_prints[i]);
-    }
-    const auto count = m_prints.size();
+    choose(before);
+    const int count = m_prints->rowCount();
     m_summary->setText(count == 1 ? tr("1 print") : tr("%1 prints").arg(count));
     m_list->setVisible(count > 0);
     m_empty->setVisible(count == 0);
-    m_empty->setText(
-        m_shown->currentIndex() == 0
-            ? tr("No prints on hand. They come here when you fill the room that is left on a sheet "
-                 "in the print plan, and press “They are printed”.")
-            : tr("No such prints."));
-    showPictures();
+    const QString empty[] = {
+        tr("No prints on hand. They come here when you fill the room that is left on a sheet in "
+           "the print plan, and press “They are printed”."),
+        tr("No print is used for a page."), tr("No print was thrown away."),
+        tr("No prints yet. They are listed when you press “They are printed” in the print plan.")};
+    m_empty->setText(empty[m_shown->currentIndex()]);
+    showUndo();
     showEnabled();
 }
 
-void PrintsOnHandWindow::fillRow(int row, const PrintOnHand& print) {
-    m_list->setItem(row, HandPicture, handItem({}));
-    m_list->setItem(row, HandName, handItem(QString::fromStdString(print.photoName)));
-    m_list->setItem(row, HandSize,
-                    handItem(QString::fromStdString(naturalSizeText(print.look.paper))));
-    m_list->setItem(row, HandState, handItem(stateText(print)));
-    m_list->setItem(row, HandWhen, handItem(QString::fromStdString(print.when)));
-}
-
-void PrintsOnHandWindow::showPictures() {
-    for (int row = 0; row < m_list->rowCount(); ++row) {
-        const QPixmap picture = pictureOf(m_service, m_prints[static_cast<std::size_t>(row)].look);
-        if (!picture.isNull()) {
-            m_list->item(row, HandPicture)->setIcon(QIcon(picture));
+void PrintsOnHandWindow::choose(const std::set<PrintOnHandId>& prints) {
+    QItemSelection selection;
+    for (int row = 0; row < m_prints->rowCount(); ++row) {
+        if (prints.contains(m_prints->prints()[static_cast<std::size_t>(row)].id)) {
+            selection.select(m_prints->index(row, 0),
+                             m_prints->index(row, PrintsOnHandModel::Columns - 1));
         }
     }
+    m_list->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
 }
 
-std::vector<PrintOnHand> PrintsOnHandWindow::chosen() const {
-    std::vector<PrintOnHand> prints;
+std::set<PrintOnHandId> PrintsOnHandWindow::chosen() const {
+    std::set<PrintOnHandId> prints;
     for (const QModelIndex& index : m_list->selectionModel()->selectedRows()) {
-        prints.push_back(m_prints[static_cast<std::size_t>(index.row())]);
+        prints.insert(m_prints->prints()[static_cast<std::size_t>(index.row())].id);
     }
     return prints;
 }
 
-void PrintsOnHandWindow::showEnabled() {
-    const auto prints = chosen();
-    const bool some = !prints.empty();
-    const bool onHand = some && std::ranges::all_of(prints, [](const PrintOnHand& print) {
-                            return print.state == PrintState::OnHand;
-                        });
-    const bool gone = some && std::ranges::none_of(prints, [](const PrintOnHand& print) {
-                          return print.state == PrintState::OnHand;
-                      });
-    m_use->setEnabled(onHand);
-    m_waste->setEnabled(onHand);
-    m_back->setEnabled(gone);
+void PrintsOnHandWindow::showUndo() {
     const auto changes = m_store ? m_store->changes(1) : Result<std::vector<PrintingChange>>{};
-    const bool undoable = changes && !changes->empty();
-    m_undo->setEnabled(undoable);
-    m_undo->setToolTip(undoable ? tr("Takes back: %1, %2")
-                                      .arg(QString::fromStdString(changes->front().what),
-                                           QString::fromStdString(changes->front().when))
-                                : QString());
+    m_undoable = changes && !changes->empty() ? std::optional(changes->front()) : std::nullopt;
+    m_undo->setEnabled(m_undoable.has_value());
+    m_undo->setText(m_undoable ? tr("U&ndo: %1").arg(QString::fromStdString(m_undoable->what))
+                               : tr("U&ndo"));
+    m_undo->setToolTip(m_undoable ? tr("Takes back: %1, %2")
+                                        .arg(QString::fromStdString(m_undoable->what),
+                                             QString::fromStdString(m_undoable->when))
+                                  : QString());
 }
 
-void PrintsOnHandWindow::change(const std::function<Result<void>(PrintOnHandId)>& act) {
-    say({});
-    for (const PrintOnHand& print : chosen()) {
-        const auto done = act(print.id);
-        if (!done) {
-            say(QString::fromStdString(done.error().text()));
-            break;
-        }
+void PrintsOnHandWindow::showEnabled() {
+    bool some = false;
+    bool onHand = true;  // all of them
+    bool used = true;    // or on hand
+    bool gone = true;
+    for (const QModelIndex& index : m_list->selectionModel()->selectedRows()) {
+        const PrintState state = m_prints->prints()[static_cast<std::size_t>(index.row())].state;
+        some = true;
+        onHand = onHand && state == PrintState::OnHand;
+        used = used && state != PrintState::Wasted;
+        gone = gone && state != PrintState::OnHand;
     }
+    m_use->setEnabled(some && onHand);
+    m_waste->setEnabled(some && used);
+    m_back->setEnabled(some && gone);
+}
+
+// The focus does not stay on a button that has gone grey.
+void PrintsOnHandWindow::tell(const Result<std::int64_t>& done, const QString& news) {
+    if (done) {
+        m_own.insert(*done);
+    }
+    m_foot->say(done ? news : QString(),
+                done ? QString() : QString::fromStdString(done.error().text()));
     load();
+    QWidget* next = m_shown;
+    if (m_list->isVisibleTo(this)) {
+        next = m_list;
+    }
+    next->setFocus();
 }
 
 void PrintsOnHandWindow::use() {
+    const auto prints = chosen();
+    if (!m_store || prints.empty()) {
+        return;
+    }
     const QString typed = m_page->text().trimmed();
-    const std::string page = (typed.isEmpty() ? tr("a page") : typed).toStdString();
-    change([&](PrintOnHandId print) { return m_store->take(print, page, m_asks.today()); });
+    const QString page = typed.isEmpty() ? tr("a page") : typed;
+    tell(m_store->take(prints, page.toStdString(), m_asks.today()),
+         prints.size() == 1 ? tr("1 print is used for “%1” now.").arg(page)
+                            : tr("%1 prints are used for “%2” now.").arg(prints.size()).arg(page));
+    m_page->clear();
 }
 
 void PrintsOnHandWindow::putBack() {
-    change([&](PrintOnHandId print) { return m_store->putBack(print, m_asks.today()); });
+    const auto prints = chosen();
+    if (m_store && !prints.empty()) {
+        tell(m_store->putBack(prints, m_asks.today()),
+             prints.size() == 1 ? tr("1 print is on hand again.")
+                                : tr("%1 prints are on hand again.").arg(prints.size()));
+    }
 }
 
 void PrintsOnHandWindow::throwAway() {
-    change([&](PrintOnHandId print) { return m_store->waste(print, m_asks.today()); });
+    const auto prints = chosen();
+    if (m_store && !prints.empty()) {
+        tell(m_store->waste(prints, m_asks.today()),
+             prints.size() == 1 ? tr("1 print is thrown away.")
+                                : tr("%1 prints are thrown away.").arg(prints.size()));
+    }
 }
 
+// Only what the button said: another program's later change stays.
 void PrintsOnHandWindow::undo() {
-    if (!m_store) {
+    if (!m_store || !m_undoable) {
         return;
     }
-    const auto undone = m_store->undo();
-    say(undone ? QString() : QString::fromStdString(undone.error().text()));
-    load();
-}
-
-void PrintsOnHandWindow::say(const QString& problem) {
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
+    const QString what = QString::fromStdString(m_undoable->what);
+    if (!m_own.contains(m_undoable->number) &&
+        !m_asks.confirm(this,
+                        tr("Take back “%1” of %2? It was not done in this window just now.")
+                            .arg(what, QString::fromStdString(m_undoable->when)),
+                        tr("Take back"))) {
+        return;
+    }
+    const auto undone = m_store->undo(m_undoable->number);
+    tell(undone ? Result<std::int64_t>(undone->number) : std::unexpected(undone.error()),
+         tr("Taken back: %1.").arg(what));
 }
 
 QString PrintsOnHandWindow::summary() const {
     return m_summary->text();
 }
 
+QString PrintsOnHandWindow::news() const {
+    return m_foot->news();
+}
+
 QString PrintsOnHandWindow::problem() const {
-    return m_problem->text();
+    return m_foot->problem();
 }
 
 }  // namespace matwright::app

@@ -3,6 +3,7 @@
 
 #include <QDialog>
 #include <optional>
+#include <set>
 
 #include "app/printplan/plan_asks.h"
 #include "core/printers/printing_store.h"
@@ -11,13 +12,14 @@ class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
-class QTableWidget;
+class QTableView;
 
 namespace matwright::app {
 
 class PhotoService;
+class PrintsOnHandModel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // Prints that were made ahead and what became of them. Every change is kept at once and can be
 // undone, on another day too. `service` may be null; then no pictures are shown.
@@ -30,9 +32,10 @@ class PrintsOnHandWindow final : public QDialog {
                        QWidget* parent);
 
     // What the window shows, for tests.
-    QTableWidget& list() { return *m_list; }
+    QTableView& list() { return *m_list; }
     QComboBox& shown() { return *m_shown; }
     QString summary() const;
+    QString news() const;
     QString problem() const;
 
   public slots:
@@ -44,31 +47,32 @@ class PrintsOnHandWindow final : public QDialog {
   private:
     QWidget* makeHead();
     QWidget* makeList();
-    QWidget* makeFoot();
+    QWidget* makeActs();
+    void buildFoot();
     void load();
-    void fillRow(int row, const PrintOnHand& print);
-    void showPictures();
+    void readPrints();
+    void choose(const std::set<PrintOnHandId>& prints);
+    void showUndo();
     void showEnabled();
-    // Does it to each chosen print, until one cannot be changed.
-    void change(const std::function<Result<void>(PrintOnHandId)>& act);
-    std::vector<PrintOnHand> chosen() const;
-    void say(const QString& problem);
+    std::set<PrintOnHandId> chosen() const;
+    // What was done to the chosen prints; `news` in words where it was.
+    void tell(const Result<std::int64_t>& done, const QString& news);
 
-    SettingsStore& m_settings;
-    PhotoService* m_service;
     PlanAsks m_asks;
     std::optional<PrintingStore> m_store;
-    std::vector<PrintOnHand> m_prints;
+    std::optional<PrintingChange> m_undoable;
+    std::set<std::int64_t> m_own;  // changes made in this window
+    PrintsOnHandModel* m_prints;
     QLabel* m_summary;
     QComboBox* m_shown;
-    QTableWidget* m_list;
+    QTableView* m_list;
     QLabel* m_empty;
     QLineEdit* m_page;
-    TintedLabel* m_problem;
+    WindowFoot* m_foot;
     QPushButton* m_use;
-    QPushButton* m_back;
-    QPushButton* m_waste;
-    QPushButton* m_undo;
+    QPushButton* m_back = nullptr;
+    QPushButton* m_waste = nullptr;
+    QPushButton* m_undo = nullptr;
 };
 
 }  // namespace matwright::app

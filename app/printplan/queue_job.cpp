@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QPrinter>
 #include <QPrinterInfo>
+#include <algorithm>
 
 #include "app/printing/sheet_printer.h"
 
@@ -44,6 +45,16 @@ bool makeReady(QPrinter& printer, const QueueSheets& sheets) {
 // What has to be asked before anything is sent; empty where all is well.
 QStringList doubtsAbout(const QPrinter& printer, bool taken, const QueueSheets& sheets) {
     QStringList doubts;
+    if (const QString other = otherPrinterDoubt(sheets.queue, printer.printerName());
+        !other.isEmpty()) {
+        doubts << other;
+    }
+    if (QPrinterInfo(printer).state() == QPrinter::Error) {
+        doubts << jobWord(
+                      "The print system says that “%1” is stopped. Sheets wait in its queue until "
+                      "it is started again.")
+                      .arg(printer.printerName());
+    }
     if (!taken || !offersSheet(QPrinterInfo(printer), sheets.size)) {
         doubts << jobWord(
                       "“%1” does not list this paper (%2), so it may refuse the sheets or cut "
@@ -59,14 +70,31 @@ QStringList doubtsAbout(const QPrinter& printer, bool taken, const QueueSheets& 
     return doubts;
 }
 
+QueueJob cancelled() {
+    return {nullptr, 1, 1, {}, jobWord("Cancelled; nothing was printed.")};
+}
+
 }  // namespace
+
+QString noPrinterText() {
+    return jobWord(
+        "No printer is set up on this computer. Save PDFs instead and print them elsewhere, at "
+        "actual size.");
+}
+
+QString otherPrinterDoubt(const QString& made, const QString& chosen) {
+    return made.isEmpty() || made == chosen
+               ? QString()
+               : jobWord(
+                     "These sheets are made for “%1” and corrected as it needs it. On “%2” they "
+                     "may come out too large or too small.")
+                     .arg(made, chosen);
+}
 
 QueueJob askForJob(QWidget* parent, const PlanAsks& asks, const QueueSheets& sheets) {
     const QStringList queues = asks.queues();
     if (queues.isEmpty()) {
-        return {nullptr, 1, 1,
-                jobWord("No printer is set up on this computer. Save PDFs instead and print them "
-                        "elsewhere, at actual size.")};
+        return {nullptr, 1, 1, noPrinterText()};
     }
     auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
     if (queues.contains(sheets.queue)) {
@@ -75,7 +103,7 @@ QueueJob askForJob(QWidget* parent, const PlanAsks& asks, const QueueSheets& she
     printer->setDocName(sheets.title);
     (void)makeReady(*printer, sheets);  // what the dialog opens with
     if (!asks.print(parent, *printer, sheets.pages, sheets.title)) {
-        return {};
+        return cancelled();
     }
     const bool taken = makeReady(*printer, sheets);  // the dialog may have set other paper
     if (!isThere(asks, *printer)) {
@@ -86,12 +114,12 @@ QueueJob askForJob(QWidget* parent, const PlanAsks& asks, const QueueSheets& she
     if (printer->outputFormat() == QPrinter::NativeFormat) {
         for (const QString& doubt : doubtsAbout(*printer, taken, sheets)) {
             if (!asks.confirm(parent, doubt, jobWord("Print anyway"))) {
-                return {};
+                return cancelled();
             }
         }
     }
     const bool inRange = printer->printRange() == QPrinter::PageRange;
-    const int first = inRange ? printer->fromPage() : 1;
+    const int first = inRange ? std::max(1, printer->fromPage()) : 1;
     const int last = inRange ? std::min(printer->toPage(), sheets.pages) : sheets.pages;
     return {std::move(printer), first, last, {}};
 }

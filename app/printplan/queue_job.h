@@ -22,18 +22,26 @@ struct QueueSheets {
     QString title;  // of the dialog and the job
 };
 
-// The way to a printer, made ready for these sheets at actual size; without a printer it was
-// cancelled, or `problem` says why.
+// The way to a printer, made ready for these sheets at actual size; without a printer `problem`
+// says why, or `news` that it was cancelled.
 struct QueueJob {
     std::unique_ptr<QPrinter> printer;
     int first = 1;  // the pages that are wanted, 1 being the first
     int last = 1;
-    QString problem;
+    QString problem = {};
+    QString news = {};
 };
 
 // The system's print dialog, then questions about what the printer does not list. At actual size
 // and without scaling whatever was chosen there (app/printing/sheet_printer.h).
 QueueJob askForJob(QWidget* parent, const PlanAsks& asks, const QueueSheets& sheets);
+
+// What to do where no printer is set up on this computer.
+QString noPrinterText();
+
+// What is to be asked where sheets that are made for one printer, and corrected for it, go to
+// another; empty where they do not. `made` is empty for a printer that has no queue.
+QString otherPrinterDoubt(const QString& made, const QString& chosen);
 
 // Where the sheets went: "Sent to “Attic”." or "Saved sheets.pdf.".
 QString sentText(const QPrinter& printer);

@@ -3,10 +3,13 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDate>
 #include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
 #include <QPrinter>
 #include <QPushButton>
 #include <QScreen>
@@ -17,10 +20,13 @@
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/printing/sheet_printer.h"
 #include "app/printplan/queue_job.h"
 #include "app/rendering/paint.h"
 #include "app/settings/settings.h"
+#include "core/library/file_stem.h"
+#include "core/library/names.h"
 
 namespace matwright::app {
 
@@ -28,11 +34,16 @@ namespace {
 
 constexpr QSize testPicturePlace(280, 380);
 
+// "3.06 in", "77.7 mm": fields round to what can be cut, a correction does not.
+QString asTyped(Length length, Unit unit) {
+    const bool isMetric = unit == Unit::Millimetre;
+    return QString::number(isMetric ? length.toMillimetres() : length.toInches(), 'g', 5) +
+           (isMetric ? QStringLiteral(" mm") : QStringLiteral(" in"));
+}
+
 void addStepButton(QHBoxLayout* row, QPushButton* button) {
-    button->setMinimumHeight(controlHeight + 2);
-    button->setAutoDefault(false);
     button->setMinimumWidth(button->sizeHint().width() + 20);
-    row->addWidget(button);
+    addButton(row, button);
 }
 
 }  // namespace
@@ -46,14 +57,14 @@ SizeTestDialog::SizeTestDialog(PrintingStore& store, SettingsStore& settings, Pl
       m_printer(new QComboBox),
       m_paper(new QComboBox),
       m_picture(new QLabel),
+      m_how(new TintedLabel(Tint::Quiet)),
       m_asCheck(new QCheckBox(tr("&Corrected, to see that it is right now"))),
       m_ruler(new Section(tr("2. Measure it with a ruler"))),
       m_across(new LengthField(tr("What your ruler says from A to B"))),
       m_down(new LengthField(tr("What your ruler says from C to D"))),
       m_wished(new TintedLabel(Tint::Quiet)),
       m_state(new QLabel),
-      m_problem(new TintedLabel(Tint::Wrong)),
-      m_news(new TintedLabel(Tint::Quiet)),
+      m_foot(new WindowFoot),
       m_print(new PrimaryButton(tr("&Print test sheet…"))),
       m_save(new QPushButton(tr("Save P&DF…"))),
       m_keep(new QPushButton(tr("&Keep what I measured"))),
@@ -73,7 +84,8 @@ SizeTestDialog::SizeTestDialog(PrintingStore& store, SettingsStore& settings, Pl
     row->addWidget(m_picture);
     row->addWidget(makeSteps(), 1);
     column->addLayout(row, 1);
-    column->addWidget(makeFoot());
+    m_foot->add(tr("C&lose"), this, &SizeTestDialog::reject);
+    column->addWidget(m_foot);
     m_printer->setCurrentIndex(
         std::max(0, m_printer->findData(QVariant::fromValue<qlonglong>(printer.value))));
     showPapers();
@@ -81,16 +93,19 @@ SizeTestDialog::SizeTestDialog(PrintingStore& store, SettingsStore& settings, Pl
         std::max(0, m_paper->findData(QVariant::fromValue<qlonglong>(paper.value))));
     showTest();
     connect(m_printer, &QComboBox::currentIndexChanged, this, &SizeTestDialog::showPapers);
-    connect(m_paper, &QComboBox::currentIndexChanged, this, &SizeTestDialog::showTest);
+    connect(m_paper, &QComboBox::currentIndexChanged, this, [this] {
+        m_foot->say({});
+        showTest();
+    });
     connect(m_asCheck, &QCheckBox::toggled, this, &SizeTestDialog::showTest);
-    resize(760, 560);
+    resize((screen()->availableSize() * 0.9).boundedTo({800, 640}));
     m_print->setFocus();
 }
 
 QWidget* SizeTestDialog::makeSteps() {
     auto* steps = new QWidget;
     auto* column = new QVBoxLayout(steps);
-    column->setContentsMargins({});
+    column->setContentsMargins(0, 0, 8, 0);
     column->addWidget(makeChoice());
     column->addWidget(makeSheetStep());
     column->addWidget(makeRulerStep());
@@ -101,7 +116,9 @@ QWidget* SizeTestDialog::makeSteps() {
     column->addSpacing(10);
     column->addWidget(m_state);
     column->addStretch(1);
-    return steps;
+    auto* place = new QWidget;
+    addScrolled(place, steps);  // steps and words come and go
+    return place;
 }
 
 QWidget* SizeTestDialog::makeChoice() {
@@ -115,9 +132,7 @@ QWidget* SizeTestDialog::makeChoice() {
 
 QWidget* SizeTestDialog::makeSheetStep() {
     auto* step = new Section(tr("1. Print this sheet"));
-    step->addWide(new TintedLabel(
-        Tint::Quiet, tr("At actual size, on the paper itself, with the settings you use for "
-                        "photos.")));
+    step->addWide(m_how);
     settle(m_asCheck);
     step->addWide(m_asCheck);
     auto* buttons = new QWidget;
@@ -147,25 +162,14 @@ QWidget* SizeTestDialog::makeRulerStep() {
     addStepButton(row, m_remove);
     row->addStretch(1);
     m_ruler->addWide(buttons);
+    for (LengthField* field : {m_across, m_down}) {
+        connect(field->lineEdit(), &QLineEdit::textEdited, this,
+                [this] { m_keep->setEnabled(true); });
+        connect(field, &LengthField::valueChanged, this, [this] { m_keep->setEnabled(true); });
+    }
     connect(m_keep, &QPushButton::clicked, this, &SizeTestDialog::keep);
     connect(m_remove, &QPushButton::clicked, this, &SizeTestDialog::removeCorrection);
     return m_ruler;
-}
-
-QWidget* SizeTestDialog::makeFoot() {
-    auto* foot = new QWidget;
-    auto* row = new QHBoxLayout(foot);
-    row->setContentsMargins({});
-    auto* words = new QVBoxLayout;
-    words->addWidget(m_problem);
-    words->addWidget(m_news);
-    m_problem->hide();
-    m_news->hide();
-    row->addLayout(words, 1);
-    auto* close = new QPushButton(tr("C&lose"));
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
-    addStepButton(row, close);
-    return foot;
 }
 
 void SizeTestDialog::load() {
@@ -173,7 +177,7 @@ void SizeTestDialog::load() {
     if (printers) {
         m_printers = std::move(*printers);
     } else {
-        say(QString::fromStdString(printers.error().text()));
+        complain(printers.error());
     }
 }
 
@@ -215,6 +219,12 @@ void SizeTestDialog::showTest() {
                             static_cast<QWidget*>(m_ruler)}) {
         widget->setEnabled(paper);
     }
+    const bool isShop = chosenPrinter().kind == PrinterKind::PrintShop;
+    m_print->setVisible(!isShop);
+    m_how->setText(isShop ? tr("Save the sheet and have it printed at actual size, on the paper "
+                               "itself, as the shop prints your photos.")
+                          : tr("At actual size, on the paper itself, with the settings you use "
+                               "for photos. Each paper of a printer is measured by itself."));
     m_asCheck->setVisible(corrected);
     m_asCheck->setChecked(corrected && m_asCheck->isChecked());
     m_remove->setVisible(corrected);
@@ -231,19 +241,30 @@ void SizeTestDialog::showTest() {
     picture.setDevicePixelRatio(ratio);
     m_picture->setPixmap(picture);
     const Scale scale = m_settings.value().scale;
-    m_wished->setText(tr("A and B should be %1 apart, C and D %2. Type what the ruler says, such "
-                         "as 3 1/16 or 77.5 mm.")
-                          .arg(QString::fromStdString(lengthText(test.marks.width, scale)),
-                               QString::fromStdString(lengthText(test.marks.height, scale))));
+    // Corrected or not: how far apart the marks are to come out on paper.
+    const Size marks = testMarks(*paper, borders());
+    const bool isCheck = m_asCheck->isChecked();
+    m_wished->setText((isCheck ? tr("A and B should be %1 apart now, C and D %2. If they are not, "
+                                    "take the tick away, print the sheet anew and measure that.")
+                               : tr("A and B should be %1 apart, C and D %2. Type what the ruler "
+                                    "says, such as 3 1/16 or 77.5 mm."))
+                          .arg(QString::fromStdString(lengthText(marks.width, scale)),
+                               QString::fromStdString(lengthText(marks.height, scale))));
     const auto& kept = paper->correction();
-    m_across->setValue(kept ? kept->across.measured : test.marks.width);
-    m_down->setValue(kept ? kept->down.measured : test.marks.height);
+    m_across->setValue(kept ? kept->across.measured : marks.width);
+    m_down->setValue(kept ? kept->down.measured : marks.height);
     // What is printed as a check is to be right, and is no measure of the printer.
-    m_across->setEnabled(!m_asCheck->isChecked());
-    m_down->setEnabled(!m_asCheck->isChecked());
-    m_keep->setEnabled(!m_asCheck->isChecked());
+    m_across->setEnabled(!isCheck);
+    m_down->setEnabled(!isCheck);
+    m_keep->setEnabled(false);  // until something was measured
     m_state->setText(
-        kept ? QString::fromStdString(correctionText(paper->size, paper->borderless, *kept))
+        kept ? QString::fromStdString(correctionText(paper->size, paper->borderless, *kept)) +
+                   tr(" Measured: %1 and %2, on %3.")
+                       .arg(asTyped(kept->across.measured, unitOf(scale)),
+                            asTyped(kept->down.measured, unitOf(scale)),
+                            QLocale().toString(
+                                QDate::fromString(QString::fromStdString(kept->date), Qt::ISODate),
+                                QLocale::ShortFormat))
              : tr("Not measured yet: sheets are sent as they are."));
 }
 
@@ -255,41 +276,51 @@ void SizeTestDialog::print() {
         {QString::fromStdString(chosenPrinter().queue), QString::fromStdString(paper.name),
          paper.size, paper.borderless, 1, tr("Print the test sheet")});
     if (!job.printer) {
-        return say(job.problem);
+        return m_foot->say(job.news, job.problem);
     }
     const bool painted = paintOn(*job.printer, {{test.drawing, paper.size, std::nullopt, {}}});
     if (!painted || !isThere(m_asks, *job.printer)) {
-        return say(
-            tr("The printer could not be started. Look at its queue, or save a PDF and "
-               "print that at actual size."));
+        return m_foot->say(
+            {}, tr("The printer could not be started. Look at its queue, or save a PDF and "
+                   "print that at actual size."));
     }
-    say({}, sentText(*job.printer) + tr(" Measure it when it is dry."));
+    const QString own = QString::fromStdString(chosenPrinter().queue);
+    const bool isOther = job.printer->outputFormat() == QPrinter::NativeFormat && !own.isEmpty() &&
+                         job.printer->printerName() != own;
+    m_foot->say(sentText(*job.printer) + tr(" Measure it when it is dry.") +
+                (isOther ? tr(" Sheets of “%1” go to “%2”: what you keep here is for that one.")
+                               .arg(QString::fromStdString(chosenPrinter().name), own)
+                         : QString()));
     m_across->setFocus();
+}
+
+QString SizeTestDialog::suggestedFile() const {
+    const QString title = tr("Test sheet %1, %2")
+                              .arg(QString::fromStdString(chosenPrinter().name),
+                                   QString::fromStdString(chosenPaper()->name)) +
+                          (m_asCheck->isChecked() ? tr(", corrected") : QString());
+    return QDir::home().filePath(
+        QString::fromStdString(numberedFileName(stemOfTitle(title.toStdString()), 1, ".pdf")));
 }
 
 void SizeTestDialog::savePdf() {
     const TestSheet test = sheet();
-    QString path = m_asks.fileName(
-        this, tr("Save the test sheet"),
-        QDir::home().filePath(
-            tr("Test sheet %1.pdf").arg(QString::fromStdString(chosenPrinter().name))),
-        tr("PDF files (*.pdf)"));
+    const QString path =
+        m_asks.fileName(this, tr("Save the test sheet"), suggestedFile(), tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
         return;
     }
-    path += path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? QString()
-                                                                       : QStringLiteral(".pdf");
     const auto pdf = pdfBytes({{test.drawing, chosenPaper()->size, std::nullopt, {}}},
                               QString::fromStdString(test.drawing.title));
     if (!pdf) {
-        return say(QString::fromStdString(pdf.error().text()));
+        return complain(pdf.error());
     }
     const auto written = m_asks.files->replace(
         path.toStdString(), {pdf->constData(), static_cast<std::size_t>(pdf->size())});
     if (!written) {
-        return say(QString::fromStdString(written.error().text()));
+        return complain(written.error());
     }
-    say({}, tr("Saved %1. Print it at actual size.").arg(QFileInfo(path).fileName()));
+    m_foot->say(tr("Saved %1. Print it at actual size.").arg(QFileInfo(path).fileName()));
 }
 
 void SizeTestDialog::keep() {
@@ -302,13 +333,22 @@ void SizeTestDialog::keep() {
     const auto correction = correctionOf(testMarks(*paper, borders()),
                                          {m_across->value(), m_down->value()}, m_asks.today());
     if (!correction) {
-        return say(QString::fromStdString(correction.error().sentence));
+        return m_foot->say({}, QString::fromStdString(correction.error().sentence));
     }
     keepCorrection(*correction);
 }
 
 void SizeTestDialog::removeCorrection() {
-    keepCorrection(std::nullopt);
+    const PrinterPaper* paper = chosenPaper();
+    if (paper && paper->correction() &&
+        m_asks.confirm(this,
+                       tr("Forget what was measured on “%1” (%2)? Its sheets are sent as they are "
+                          "then.")
+                           .arg(QString::fromStdString(paper->name),
+                                QString::fromStdString(paper->correction()->date)),
+                       tr("Forget it"))) {
+        keepCorrection(std::nullopt);
+    }
 }
 
 void SizeTestDialog::keepCorrection(const std::optional<Correction>& correction) {
@@ -318,27 +358,28 @@ void SizeTestDialog::keepCorrection(const std::optional<Correction>& correction)
     }
     const auto kept = m_store.keep(paper->id, paper->borderless, correction);
     if (!kept) {
-        return say(QString::fromStdString(kept.error().text()));
+        return complain(kept.error());
     }
     load();
     showTest();
-    say({}, correction ? tr("Kept: sheets are corrected from now on.")
-                       : tr("Removed: sheets are sent as they are."));
+    m_foot->say(correction ? tr("Kept: sheets are corrected from now on.")
+                           : tr("Removed: sheets are sent as they are."));
 }
 
-void SizeTestDialog::say(const QString& problem, const QString& news) {
-    m_problem->setText(problem);
-    m_problem->setVisible(!problem.isEmpty());
-    m_news->setText(news);
-    m_news->setVisible(!news.isEmpty());
+void SizeTestDialog::complain(const Error& error) {
+    m_foot->say({}, QString::fromStdString(error.text()));
 }
 
 QString SizeTestDialog::result() const {
     return m_state->text();
 }
 
+QString SizeTestDialog::news() const {
+    return m_foot->news();
+}
+
 QString SizeTestDialog::problem() const {
-    return m_problem->text();
+    return m_foot->problem();
 }
 
 }  // namespace matwright::app

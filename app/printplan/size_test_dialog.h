@@ -18,6 +18,7 @@ class LengthField;
 class Section;
 class SettingsStore;
 class TintedLabel;
+class WindowFoot;
 
 // How true to size a printer is: a sheet is printed, measured with a ruler, and what it shows is
 // kept. The store and the settings outlive the dialog.
@@ -30,6 +31,7 @@ class SizeTestDialog final : public QDialog {
 
     // What the dialog says, for tests.
     QString result() const;
+    QString news() const;
     QString problem() const;
     LengthField& across() { return *m_across; }
     LengthField& down() { return *m_down; }
@@ -47,7 +49,6 @@ class SizeTestDialog final : public QDialog {
     QWidget* makeChoice();
     QWidget* makeSheetStep();
     QWidget* makeRulerStep();
-    QWidget* makeFoot();
     void showPapers();
     void showTest();
     void load();
@@ -55,8 +56,9 @@ class SizeTestDialog final : public QDialog {
     const Printer& chosenPrinter() const;
     const PrinterPaper* chosenPaper() const;
     TestSheet sheet() const;
+    QString suggestedFile() const;
     void keepCorrection(const std::optional<Correction>& correction);
-    void say(const QString& problem, const QString& news = {});
+    void complain(const Error& error);
 
     PrintingStore& m_store;
     SettingsStore& m_settings;
@@ -65,14 +67,14 @@ class SizeTestDialog final : public QDialog {
     QComboBox* m_printer;
     QComboBox* m_paper;
     QLabel* m_picture;
+    TintedLabel* m_how;
     QCheckBox* m_asCheck;
     Section* m_ruler;
     LengthField* m_across;
     LengthField* m_down;
     TintedLabel* m_wished;
     QLabel* m_state;
-    TintedLabel* m_problem;
-    TintedLabel* m_news;
+    WindowFoot* m_foot;
     QPushButton* m_print;
     QPushButton* m_save;
     QPushButton* m_keep;

@@ -8,7 +8,6 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QScreen>
 #include <QTableWidget>
@@ -16,9 +15,11 @@
 #include <QtConcurrent/QtConcurrentRun>
 #include <utility>
 
+#include "app/panels/list_rows.h"
 #include "app/panels/primary_button.h"
 #include "app/panels/section.h"
 #include "app/panels/tint.h"
+#include "app/panels/window_foot.h"
 #include "app/photos/cropped_picture.h"
 #include "app/photos/photo_access.h"
 #include "app/photos/photo_tray_model.h"
@@ -40,12 +41,6 @@ constexpr int sideWidth = 300;
 const QString choiceKey = QStringLiteral("prints");
 enum Column { Picture, Name, PrintSize, Fineness, Loss, Columns };
 
-QTableWidgetItem* wordsItem(const QString& text) {
-    auto* item = new QTableWidgetItem(text);
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    return item;
-}
-
 }  // namespace
 
 PrintsWindow::PrintsWindow(const Making& making, const QString& suggestedName,
@@ -64,9 +59,7 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
       m_list(new QTableWidget),
       m_options(new PrintsOptionsPanel(choiceFrom(settings.windowState(choiceKey)),
                                        settings.value().scale)),
-      m_problem(new TintedLabel(Tint::Wrong)),
-      m_result(new QLabel),
-      m_progress(new QProgressBar),
+      m_foot(new WindowFoot),
       m_save(new PrimaryButton(tr("&Save prints…"))),
       m_check(new QPushButton(tr("&Double-check sheet…"))),
       m_close(new QPushButton(tr("Close"))),
@@ -86,7 +79,8 @@ PrintsWindow::PrintsWindow(Making making, QString suggestedName, SettingsStore& 
     row->addWidget(makeList(), 1);
     row->addWidget(makeSide());
     column->addLayout(row, 1);
-    column->addWidget(makeFoot());
+    buildFoot();
+    column->addWidget(m_foot);
     resize((screen()->availableSize() * 0.86).boundedTo({1180, 760}));
     connect(m_options, &PrintsOptionsPanel::changed, this, [this] {
         remember();
@@ -111,21 +105,14 @@ QWidget* PrintsWindow::makeList() {
     m_list->setColumnCount(Columns);
     m_list->setHorizontalHeaderLabels(
         {QString(), tr("Print"), tr("Size"), tr("Fineness"), tr("Crop")});
-    m_list->verticalHeader()->hide();
+    setUpRows(*m_list, tr("Prints of this page"));
     m_list->verticalHeader()->setDefaultSectionSize(rowHeight);
     m_list->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_list->horizontalHeader()->setSectionResizeMode(Picture, QHeaderView::Fixed);
     m_list->setColumnWidth(Picture, picturePlace.width() + 16);
-    m_list->horizontalHeader()->setHighlightSections(false);
-    m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_list->setIconSize(picturePlace);
-    m_list->setShowGrid(false);
-    m_list->setAlternatingRowColors(true);
     m_list->setWordWrap(true);
     m_list->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_list->setTabKeyNavigation(false);
-    m_list->setAccessibleName(tr("Prints of this page"));
     return m_list;
 }
 
@@ -136,25 +123,9 @@ QWidget* PrintsWindow::makeSide() {
     return side;
 }
 
-QWidget* PrintsWindow::makeFoot() {
-    auto* foot = new QWidget;
-    auto* column = new QVBoxLayout(foot);
-    column->setContentsMargins({});
-    m_problem->hide();
-    column->addWidget(m_problem);
-    auto* row = new QHBoxLayout;
-    m_progress->setTextVisible(true);
-    m_result->setTextFormat(Qt::PlainText);
-    m_result->setWordWrap(true);
-    row->addWidget(m_result, 1);
-    row->addWidget(m_progress, 1);
-    for (QPushButton* button : {m_openFolder, m_check, m_close, m_save}) {
-        button->setMinimumHeight(controlHeight + 4);
-        button->setAutoDefault(false);
-        row->addWidget(button);
-    }
+void PrintsWindow::buildFoot() {
+    m_foot->add({m_openFolder, m_check, m_close, m_save});
     m_save->setDefault(true);
-    column->addLayout(row);
     m_openFolder->hide();
     m_check->setToolTip(
         tr("A PDF of all prints with their sizes, crops and photo names, to look "
@@ -164,7 +135,6 @@ QWidget* PrintsWindow::makeFoot() {
     connect(m_save, &QPushButton::clicked, this, &PrintsWindow::savePrints);
     connect(m_close, &QPushButton::clicked, this, &PrintsWindow::reject);
     connect(m_openFolder, &QPushButton::clicked, this, [this] { m_asks.show(m_folder); });
-    return foot;
 }
 
 Making PrintsWindow::chosenMaking() const {
@@ -187,8 +157,7 @@ void PrintsWindow::showRows() {
         notes << QString::fromStdString(note);
     }
     m_options->showNotes(notes);
-    m_save->setEnabled(!rows.empty());
-    m_check->setEnabled(!rows.empty());
+    showEnabled();
     showPictures();
 }
 
@@ -235,6 +204,9 @@ void PrintsWindow::remember() {
 }
 
 void PrintsWindow::savePrints() {
+    if (isWorking()) {
+        return;
+    }
     const PrintsChoice& choice = m_options->choice();
     const QString begin = m_folder.isEmpty() ? QFileInfo(m_suggestedName).absolutePath() : m_folder;
     const QString folder = m_asks.folder(this, tr("Folder for the prints"), begin);
@@ -243,8 +215,7 @@ void PrintsWindow::savePrints() {
     }
     m_folder = folder;
     PrintsPlan plan = planOf(chosenMaking(), choice.options, choice.ganged);
-    say({}, false);
-    m_progress->setRange(0, static_cast<int>(plan.files.size()));
+    m_foot->say({});
     showProgress(0, static_cast<int>(plan.files.size()));
     m_run->start(std::move(plan), folder.toStdString());
     setWorking(true);
@@ -253,16 +224,13 @@ void PrintsWindow::savePrints() {
 void PrintsWindow::saveDoubleCheck() {
     const QString base =
         m_suggestedName.isEmpty() ? QDir::home().filePath(tr("Page")) : m_suggestedName;
-    QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
-                                   base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
+    const QString path = m_asks.fileName(this, tr("Save the double-check sheet"),
+                                         base + tr(" double-check.pdf"), tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
         return;
     }
-    path += path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? QString()
-                                                                       : QStringLiteral(".pdf");
     m_checkPath = path;
-    say(tr("Making the double-check sheet…"), false);
-    m_check->setEnabled(false);
+    m_foot->say(tr("Making the double-check sheet…"));
     m_checkWatcher.setFuture(QtConcurrent::run(
         [making = chosenMaking(), options = m_options->choice().options,
          scale = m_settings.value().scale, files = m_asks.files, path]() -> Result<void> {
@@ -273,61 +241,57 @@ void PrintsWindow::saveDoubleCheck() {
             return files->replace(path.toStdString(),
                                   {pdf->constData(), static_cast<std::size_t>(pdf->size())});
         }));
+    showEnabled();
 }
 
 void PrintsWindow::checkSaved() {
-    m_check->setEnabled(true);
+    showEnabled();
     const Result<void> saved = m_checkWatcher.result();
     if (!saved) {
-        say(QString::fromStdString(saved.error().text()), true);
-        return;
+        return m_foot->say({}, QString::fromStdString(saved.error().text()));
     }
     m_folder = QFileInfo(m_checkPath).absolutePath();
-    say(tr("Saved %1.").arg(QFileInfo(m_checkPath).fileName()), false);
+    m_foot->say(tr("Saved %1.").arg(QFileInfo(m_checkPath).fileName()));
     m_openFolder->show();
 }
 
+// One thing at a time, also where the rows are shown anew meanwhile.
+void PrintsWindow::showEnabled() {
+    const bool ready = !isWorking() && m_list->rowCount() > 0;
+    m_save->setEnabled(ready);
+    m_check->setEnabled(ready && !m_checkWatcher.isRunning());
+}
+
 void PrintsWindow::setWorking(bool working) {
-    m_progress->setVisible(working);
-    m_result->setVisible(!working);
+    m_isWorking = working;
+    if (!working) {
+        m_foot->hideProgress();
+    }
     m_options->setEnabled(!working);
-    m_save->setEnabled(!working && m_list->rowCount() > 0);
-    m_check->setEnabled(!working && m_list->rowCount() > 0);
+    showEnabled();
     m_close->setText(working ? tr("Cancel") : tr("Close"));
     // Else the focus would wander into the list as its button goes grey.
     (working ? m_close : m_save)->setFocus();
 }
 
 void PrintsWindow::showProgress(int done, int total) {
-    m_progress->setValue(done);
-    m_progress->setFormat(tr("%1 of %2 made").arg(done).arg(total));
+    m_foot->showProgress(done, total, tr("%1 of %2 made").arg(done).arg(total));
 }
 
 void PrintsWindow::showOutcome(const PrintsRun::Outcome& outcome) {
     setWorking(false);
     const auto count = outcome.written.size();
     const QString folder = QDir::toNativeSeparators(m_folder);
-    m_problem->setText(outcome.problems.join(QLatin1Char('\n')));
-    m_problem->setVisible(!outcome.problems.isEmpty());
+    QString news;
     if (outcome.wasCancelled) {
-        say(count == 0 ? tr("Cancelled; no file was made.")
-                       : tr("Cancelled; %1 finished files are in %2.").arg(count).arg(folder),
-            false);
+        news = count == 0 ? tr("Cancelled; no file was made.")
+                          : tr("Cancelled; %1 finished files are in %2.").arg(count).arg(folder);
     } else if (count > 0) {
-        say(count == 1 ? tr("1 file is in %1.").arg(folder)
-                       : tr("%1 files are in %2.").arg(count).arg(folder),
-            false);
+        news = count == 1 ? tr("1 file is in %1.").arg(folder)
+                          : tr("%1 files are in %2.").arg(count).arg(folder);
     }
+    m_foot->say(news, outcome.problems.join(QLatin1Char('\n')));
     m_openFolder->setVisible(count > 0);
-}
-
-void PrintsWindow::say(const QString& sentence, bool isWrong) {
-    m_problem->setVisible(isWrong);
-    if (isWrong) {
-        m_problem->setText(sentence);
-    } else {
-        m_result->setText(sentence);
-    }
 }
 
 QString PrintsWindow::summary() const {
@@ -335,7 +299,11 @@ QString PrintsWindow::summary() const {
 }
 
 QString PrintsWindow::result() const {
-    return m_result->text();
+    return m_foot->news();
+}
+
+QString PrintsWindow::problem() const {
+    return m_foot->problem();
 }
 
 // While prints are made, closing means to stop.

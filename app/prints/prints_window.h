@@ -7,7 +7,6 @@
 #include "app/prints/prints_run.h"
 
 class QLabel;
-class QProgressBar;
 class QPushButton;
 class QTableWidget;
 
@@ -16,7 +15,7 @@ namespace matwright::app {
 class PhotoService;
 class PrintsOptionsPanel;
 class SettingsStore;
-class TintedLabel;
+class WindowFoot;
 
 // Every print of a page, and the way to files that a photo printer or a shop prints at exactly the
 // right size. Works on a copy of the page; the choices are remembered in the settings.
@@ -33,7 +32,8 @@ class PrintsWindow final : public QDialog {
     // What the window says, for tests.
     QString summary() const;
     QString result() const;
-    bool isWorking() const { return m_run->isRunning(); }
+    QString problem() const;
+    bool isWorking() const { return m_isWorking; }
     QTableWidget& list() { return *m_list; }
     PrintsOptionsPanel& options() { return *m_options; }
 
@@ -49,7 +49,7 @@ class PrintsWindow final : public QDialog {
   private:
     QWidget* makeList();
     QWidget* makeSide();
-    QWidget* makeFoot();
+    void buildFoot();
     void showRows();
     void showPictures();
     void fillRow(int row, const struct PrintRow& words);
@@ -57,8 +57,8 @@ class PrintsWindow final : public QDialog {
     void remember();
     void showProgress(int done, int total);
     void showOutcome(const PrintsRun::Outcome& outcome);
-    void say(const QString& sentence, bool isWrong);
     void setWorking(bool working);
+    void showEnabled();
     void checkSaved();
     Making chosenMaking() const;
 
@@ -70,9 +70,7 @@ class PrintsWindow final : public QDialog {
     QLabel* m_summary;
     QTableWidget* m_list;
     PrintsOptionsPanel* m_options;
-    TintedLabel* m_problem;
-    QLabel* m_result;
-    QProgressBar* m_progress;
+    WindowFoot* m_foot;
     QPushButton* m_save;
     QPushButton* m_check;
     QPushButton* m_close;
@@ -81,6 +79,7 @@ class PrintsWindow final : public QDialog {
     QFutureWatcher<Result<void>> m_checkWatcher;
     QString m_checkPath;
     QString m_folder;
+    bool m_isWorking = false;     // until the end of the run was told
     std::vector<Print> m_prints;  // of the rows
 };
 

@@ -177,7 +177,11 @@ void MainWindow::makeActions() {
     };
     m_prints = new PrintsPlace(m_workplace, m_photos->access(), *m_canvas, m_partsFolder,
                                suggestedName, this);
-    m_plans = new PlanPlace(m_workplace, m_photos->access(), m_partsFolder, suggestedName, this);
+    const auto pageFile = [this] {
+        return m_work.document.needsName() ? QString() : m_work.document.path();
+    };
+    m_plans = new PlanPlace(m_workplace, m_photos->access(), m_partsFolder, suggestedName, pageFile,
+                            this);
     m_canvas->showPhotos(m_photos->access(), [this](PieceId slot) {
         const std::string jpeg = m_work.document.keptPictures().find(m_work.session.making(), slot);
         return QImage::fromData(QByteArray::fromStdString(jpeg), "JPG");

@@ -22,7 +22,8 @@ void openAndForget(QDialog* dialog) {
 }  // namespace
 
 PlanPlace::PlanPlace(Workplace workplace, PhotoAccess& access, QString partsFolder,
-                     std::function<QString()> suggestedName, QWidget* window)
+                     std::function<QString()> suggestedName, std::function<QString()> pageFile,
+                     QWidget* window)
     : QObject(window),
       printPlan(newAction(
           this,
@@ -51,6 +52,7 @@ PlanPlace::PlanPlace(Workplace workplace, PhotoAccess& access, QString partsFold
       m_access(access),
       m_partsFolder(std::move(partsFolder)),
       m_suggestedName(std::move(suggestedName)),
+      m_pageFile(std::move(pageFile)),
       m_window(window) {
     connect(&m_workplace.session, &Session::changed, this, &PlanPlace::updateEnabled);
     updateEnabled();
@@ -106,7 +108,8 @@ CuttingPart* PlanPlace::cuttingPart() {
 void PlanPlace::showPrintPlan() {
     if (PrintPlanPart* part = printPlanPart()) {
         openAndForget(part->makePrintPlanWindow(m_workplace.session.making(), m_suggestedName(),
-                                                m_workplace.settings, m_access.open(), m_window));
+                                                m_pageFile(), m_workplace.settings, m_access.open(),
+                                                m_window));
     }
 }
 

@@ -22,9 +22,11 @@ class PlanPlace final : public QObject {
     Q_OBJECT
 
   public:
-    // `suggestedName` gives a path without a suffix. All outlive this.
+    // `suggestedName` gives a path without a suffix, `pageFile` the open page's own file or
+    // nothing. All outlive this.
     PlanPlace(Workplace workplace, PhotoAccess& access, QString partsFolder,
-              std::function<QString()> suggestedName, QWidget* window);
+              std::function<QString()> suggestedName, std::function<QString()> pageFile,
+              QWidget* window);
 
     void addTo(QMenu& menu) const;
     // The papers on hand, for the fields where a paper is named.
@@ -50,6 +52,7 @@ class PlanPlace final : public QObject {
     PhotoAccess& m_access;
     const QString m_partsFolder;
     std::function<QString()> m_suggestedName;
+    std::function<QString()> m_pageFile;
     QWidget* m_window;
 };
 

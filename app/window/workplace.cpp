@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/workplace.h"
 
-#include <QApplication>
-#include <QWidget>
-
 #include "app/files/paths.h"
 
 namespace matwright::app {
@@ -17,13 +14,6 @@ void Workplace::perform(const Edit& edit, const QString& label) const {
 void Workplace::performAndSelectAdded(const PageEdit& edit, const QString& label) const {
     if (const auto done = session.performAndSelectAdded(edit, label); !done) {
         say(shownText(done.error()));
-    }
-}
-
-void finishTyping() {
-    if (QWidget* typing = QApplication::focusWidget()) {
-        typing->clearFocus();
-        typing->setFocus();
     }
 }
 

@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "app/editing/session.h"
+#include "app/panels/finish_typing.h"
 #include "app/settings/settings.h"
 #include "app/window/questions.h"
 
@@ -21,8 +22,5 @@ struct Workplace {
     void perform(const Edit& edit, const QString& label) const;
     void performAndSelectAdded(const PageEdit& edit, const QString& label) const;
 };
-
-// A figure that is still being typed belongs to the work too: takes it as leaving its field does.
-void finishTyping();
 
 }  // namespace matwright::app

@@ -156,11 +156,11 @@ Result<void> ChangeWriter::papersUsed(PrinterPaperId paper, int count) {
     return {};
 }
 
-Result<void> ChangeWriter::end() {
+Result<std::int64_t> ChangeWriter::end() {
     return m_database.statement("DELETE FROM change WHERE number <= ?")
                    .number(1, m_change - static_cast<std::int64_t>(keptChanges))
                    .run()
-               ? Result<void>()
+               ? Result<std::int64_t>(m_change)
                : failed();
 }
 

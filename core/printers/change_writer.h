@@ -23,8 +23,8 @@ class ChangeWriter {
                        const std::string& page);
     // A paper of which there is plenty, or that is gone, stays as it is.
     Result<void> papersUsed(PrinterPaperId paper, int count);
-    // Forgets what is older than keptChanges.
-    Result<void> end();
+    // Forgets what is older than keptChanges. The answer is the number of the change.
+    Result<std::int64_t> end();
 
   private:
     std::unexpected<Error> failed() const {

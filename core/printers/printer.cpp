@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace matwright {
 
@@ -19,12 +20,12 @@ bool isLine(const std::string& text) {
 }
 
 std::optional<Error> nameFault(const std::string& name, std::string_view what) {
-    const bool isBlank = name.find_first_not_of(' ') == std::string::npos;
-    if (isBlank || !isLine(name)) {
-        return Error{
-            ErrorCode::BadText,
-            fmt::format("The name of {} is one line of 1 to {} bytes.", what, maxPrinterNameBytes),
-            name};
+    if (name.find_first_not_of(' ') == std::string::npos) {
+        return Error{ErrorCode::BadText, fmt::format("There is no name. Give {} one.", what), name};
+    }
+    if (!isLine(name)) {
+        return Error{ErrorCode::BadText,
+                     fmt::format("The name of {} has to be shorter, and on one line.", what), name};
     }
     return std::nullopt;
 }
@@ -114,6 +115,22 @@ std::optional<Error> findFault(const Printer& printer) {
         }
     }
     return std::nullopt;
+}
+
+PrinterPaper resized(PrinterPaper paper, Size size) {
+    if (size == paper.size) {
+        return paper;
+    }
+    const bool isTurned = size == paper.size.turned();
+    for (std::optional<Correction>* one : {&paper.withBorders, &paper.withoutBorders}) {
+        if (*one && isTurned) {
+            std::swap((*one)->across, (*one)->down);
+        } else {
+            one->reset();
+        }
+    }
+    paper.size = size;
+    return paper;
 }
 
 std::string paperText(const PrinterPaper& paper) {

@@ -78,6 +78,11 @@ inline constexpr Length largestPhotoPaperSide = Length::inches(60);
 std::optional<Error> findFault(const Printer& printer);
 std::optional<Error> findFault(const PrinterPaper& paper);
 
+// The paper in another size. What its test sheets measured goes along where the paper is only
+// turned: the print system turns a lying sheet, the paper runs through the printer as before, so
+// across and down change places. In any other size it no longer holds and is left out.
+PrinterPaper resized(PrinterPaper paper, Size size);
+
 // What a new person begins with, to be changed at will: a small printer for 4x6 and 5x7 without
 // borders, an all-purpose one with margins (Letter, or A4 for people who measure in millimetres),
 // and a print shop. Sizes are those of PWG 5101.1; margins and prices are common practice, no

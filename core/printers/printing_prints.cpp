@@ -51,10 +51,10 @@ std::string whatOf(const PrintingDone& done) {
     return done.taken.empty() ? made : made + fmt::format(", took {} on hand", done.taken.size());
 }
 
-Result<void> writeDone(SqliteDatabase& database, const PrintingDone& done) {
+Result<std::int64_t> writeDone(SqliteDatabase& database, const PrintingDone& done) {
     ChangeWriter writer(database, done.when);
-    if (auto begun = writer.begin(whatOf(done), done.once); !begun) {
-        return begun;
+    if (const auto begun = writer.begin(whatOf(done), done.once); !begun) {
+        return std::unexpected(begun.error());
     }
     for (const MadePrint& print : done.made) {
         if (const auto made = writer.made(print); !made) {
@@ -62,14 +62,14 @@ Result<void> writeDone(SqliteDatabase& database, const PrintingDone& done) {
         }
     }
     for (const auto& [print, page] : done.taken) {
-        if (auto moved = writer.moved(print, {PrintState::OnHand}, PrintState::Used, page);
+        if (const auto moved = writer.moved(print, {PrintState::OnHand}, PrintState::Used, page);
             !moved) {
-            return moved;
+            return std::unexpected(moved.error());
         }
     }
     for (const auto& [paper, count] : done.papersUsed) {
-        if (auto used = writer.papersUsed(paper, count); !used) {
-            return used;
+        if (const auto used = writer.papersUsed(paper, count); !used) {
+            return std::unexpected(used.error());
         }
     }
     return writer.end();
@@ -125,9 +125,9 @@ std::optional<Error> tooManyPrints(SqliteDatabase& database, std::size_t more) {
                  ""};
 }
 
-// One print goes from one state to another, as a change of its own.
+// Prints go from one state to another, as a change of their own.
 struct PrintMove {
-    PrintOnHandId print;
+    const std::set<PrintOnHandId>& prints;
     std::string what;
     std::set<PrintState> from;
     PrintState to = PrintState::OnHand;
@@ -135,25 +135,28 @@ struct PrintMove {
     std::string when;
 };
 
-Result<void> perform(SqliteDatabase& database, const PrintMove& move) {
+Result<std::int64_t> perform(SqliteDatabase& database, const PrintMove& move) {
     if (std::optional<Error> fault = dateFault(move.when)) {
         return std::unexpected(*std::move(fault));
+    }
+    if (move.prints.empty()) {
+        return std::unexpected(Error{ErrorCode::NotFound, "No print is chosen.", ""});
     }
     StoreTransaction transaction(database);
     if (!transaction.hasBegun()) {
         return printsFailure(database);
     }
     ChangeWriter writer(database, move.when);
-    if (auto begun = writer.begin(move.what, ""); !begun) {
-        return begun;
+    if (const auto begun = writer.begin(move.what, ""); !begun) {
+        return std::unexpected(begun.error());
     }
-    if (auto moved = writer.moved(move.print, move.from, move.to, move.page); !moved) {
-        return moved;
+    for (const PrintOnHandId print : move.prints) {
+        if (const auto moved = writer.moved(print, move.from, move.to, move.page); !moved) {
+            return std::unexpected(moved.error());
+        }
     }
-    if (auto ended = writer.end(); !ended) {
-        return ended;
-    }
-    return transaction.commit() ? Result<void>() : printsFailure(database);
+    Result<std::int64_t> number = writer.end();
+    return !number || transaction.commit() ? number : printsFailure(database);
 }
 
 }  // namespace
@@ -196,7 +199,8 @@ Result<std::set<ContentKey>> PrintingStore::printedPhotos() {
                                : printsFailure(m_database);
 }
 
-Result<bool> PrintingStore::record(const PrintingDone& asked, std::vector<PrintOnHandId>* gone) {
+Result<std::optional<std::int64_t>> PrintingStore::record(const PrintingDone& asked,
+                                                          std::vector<PrintOnHandId>* gone) {
     PrintingDone done = asked;
     if (std::optional<Error> fault = doneFault(done)) {
         return std::unexpected(*std::move(fault));
@@ -208,7 +212,7 @@ Result<bool> PrintingStore::record(const PrintingDone& asked, std::vector<PrintO
     if (!done.once.empty()) {
         SqliteStatement before = m_database.statement("SELECT 1 FROM done WHERE once = ?");
         if (before.text(1, done.once).next()) {
-            return false;
+            return std::nullopt;
         }
     }
     if (std::optional<Error> full = tooManyPrints(m_database, done.made.size())) {
@@ -221,8 +225,9 @@ Result<bool> PrintingStore::record(const PrintingDone& asked, std::vector<PrintO
     if (!dropped) {
         return std::unexpected(dropped.error());
     }
-    if (const Result<void> written = writeDone(m_database, done); !written) {
-        return std::unexpected(written.error());
+    const Result<std::int64_t> number = writeDone(m_database, done);
+    if (!number) {
+        return std::unexpected(number.error());
     }
     if (!transaction.commit()) {
         return printsFailure(m_database);
@@ -230,7 +235,7 @@ Result<bool> PrintingStore::record(const PrintingDone& asked, std::vector<PrintO
     if (gone != nullptr) {
         *gone = *std::move(dropped);
     }
-    return true;
+    return *number;
 }
 
 Result<PrintOnHandId> PrintingStore::addOnHand(const MadePrint& print, const std::string& when) {
@@ -258,31 +263,34 @@ Result<PrintOnHandId> PrintingStore::addOnHand(const MadePrint& print, const std
     return transaction.commit() ? made : printsFailure(m_database);
 }
 
-Result<void> PrintingStore::take(PrintOnHandId print, const std::string& page,
-                                 const std::string& when) {
+Result<std::int64_t> PrintingStore::take(const std::set<PrintOnHandId>& prints,
+                                         const std::string& page, const std::string& when) {
     if (std::optional<Error> fault = pageNameFault(page)) {
         return std::unexpected(*std::move(fault));
     }
-    return perform(m_database, {print,
-                                fmt::format("Took 1 print for \"{}\"", page),
-                                {PrintState::OnHand},
-                                PrintState::Used,
-                                page,
-                                when});
+    return perform(m_database,
+                   {prints,
+                    fmt::format("Took {} for \"{}\"", countText(prints.size(), "print"), page),
+                    {PrintState::OnHand},
+                    PrintState::Used,
+                    page,
+                    when});
 }
 
-Result<void> PrintingStore::putBack(PrintOnHandId print, const std::string& when) {
-    return perform(m_database, {print,
-                                "Put 1 print back",
+Result<std::int64_t> PrintingStore::putBack(const std::set<PrintOnHandId>& prints,
+                                            const std::string& when) {
+    return perform(m_database, {prints,
+                                fmt::format("Put {} back", countText(prints.size(), "print")),
                                 {PrintState::Used, PrintState::Wasted},
                                 PrintState::OnHand,
                                 "",
                                 when});
 }
 
-Result<void> PrintingStore::waste(PrintOnHandId print, const std::string& when) {
-    return perform(m_database, {print,
-                                "1 print was wasted",
+Result<std::int64_t> PrintingStore::waste(const std::set<PrintOnHandId>& prints,
+                                          const std::string& when) {
+    return perform(m_database, {prints,
+                                fmt::format("Threw {} away", countText(prints.size(), "print")),
                                 {PrintState::OnHand, PrintState::Used},
                                 PrintState::Wasted,
                                 "",

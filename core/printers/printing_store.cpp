@@ -51,6 +51,19 @@ Result<void> checkNumberOf(SqliteDatabase& database) {
     return {};
 }
 
+// Printers are told apart by their names, on the command line too.
+Result<void> checkName(SqliteDatabase& database, const Printer& printer) {
+    SqliteStatement other =
+        database.statement("SELECT 1 FROM printer WHERE name = ?1 AND id <> ?2");
+    if (!other.text(1, printer.name).number(2, printer.id.value).next()) {
+        return other.failure() == 0 ? Result<void>() : notKept(database);
+    }
+    return std::unexpected(Error{ErrorCode::BadText,
+                                 "There is a printer of this name already. Give one of them "
+                                 "another name.",
+                                 printer.name});
+}
+
 Printer withoutIds(Printer printer) {
     printer.id = {};
     for (PrinterPaper& paper : printer.papers) {
@@ -103,8 +116,11 @@ Result<Printer> PrintingStore::add(const Printer& added) {
     if (!transaction.hasBegun()) {
         return notKept(m_database);
     }
-    if (const Result<void> room = checkNumberOf(m_database); !room) {
-        return std::unexpected(room.error());
+    for (const Result<void>& allowed :
+         {checkNumberOf(m_database), checkName(m_database, printer)}) {
+        if (!allowed) {
+            return std::unexpected(allowed.error());
+        }
     }
     Result<Printer> written = writePrinter(m_database, printer);
     if (written && !transaction.commit()) {
@@ -128,6 +144,11 @@ Result<Printer> PrintingStore::change(const Printer& before, const Printer& afte
     const Printer* stored = find(*all, before.id);
     if (stored == nullptr || *stored != before || !hasOnlyKnownPapers(before, after)) {
         return std::unexpected(changedMeanwhile(before));
+    }
+    // Lists from before this rule can still be changed, one by one.
+    if (const auto free = after.name == before.name ? Result<void>() : checkName(m_database, after);
+        !free) {
+        return std::unexpected(free.error());
     }
     Result<Printer> written = writePrinter(m_database, after);
     if (written && !transaction.commit()) {

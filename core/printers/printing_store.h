@@ -31,10 +31,11 @@ class PrintingStore {
 
     // In the order they were added.
     Result<std::vector<Printer>> printers();
-    // Gives ids to the printer and its papers.
+    // Gives ids to the printer and its papers. BadText where a printer has its name already.
     Result<Printer> add(const Printer& printer);
     // `before` is the printer as it was read: where it is not so any more, BadEdit. Papers of
     // `after` with id 0 are new, papers of `before` that are missing go. The answer has all ids.
+    // BadText for another name that a printer has already.
     Result<Printer> change(const Printer& before, const Printer& after);
     Result<void> remove(PrinterId printer);
     // What a test sheet has measured. Nothing: as if never measured.
@@ -47,18 +48,35 @@ class PrintingStore {
     // Every photo of which a print was made that was not wasted: for "not yet printed".
     Result<std::set<ContentKey>> printedPhotos();
 
-    // False where `done.once` was recorded before: nothing is changed then. An act is whole: where
-    // a print to be taken is not on hand, or the same one is taken by others meanwhile, NotFound.
-    // With `gone` such prints are told there, and all the rest is recorded; NotFound only where
-    // nothing is left to be recorded.
-    Result<bool> record(const PrintingDone& done, std::vector<PrintOnHandId>* gone = nullptr);
+    // The number of the change, for undo(); nothing where `done.once` was recorded before: nothing
+    // is changed then. An act is whole: where a print to be taken is not on hand, or the same one
+    // is taken by others meanwhile, NotFound. With `gone` such prints are told there, and all the
+    // rest is recorded; NotFound only where nothing is left to be recorded.
+    Result<std::optional<std::int64_t>> record(const PrintingDone& done,
+                                               std::vector<PrintOnHandId>* gone = nullptr);
     // Of prints made elsewhere.
     Result<PrintOnHandId> addOnHand(const MadePrint& print, const std::string& when);
+
+    // What becomes of prints: all of them or, where one cannot (NotFound), none. One change however
+    // many they are; the answer is its number, for undo(). NotFound where `prints` is empty.
+
     // BadText where pageNameFault() has a word about the page, as in `taken` of an act.
-    Result<void> take(PrintOnHandId print, const std::string& page, const std::string& when);
+    Result<std::int64_t> take(const std::set<PrintOnHandId>& prints, const std::string& page,
+                              const std::string& when);
     // Used or wasted by mistake: on hand again.
-    Result<void> putBack(PrintOnHandId print, const std::string& when);
-    Result<void> waste(PrintOnHandId print, const std::string& when);
+    Result<std::int64_t> putBack(const std::set<PrintOnHandId>& prints, const std::string& when);
+    Result<std::int64_t> waste(const std::set<PrintOnHandId>& prints, const std::string& when);
+    // One print each.
+    Result<std::int64_t> take(PrintOnHandId print, const std::string& page,
+                              const std::string& when) {
+        return take(std::set{print}, page, when);
+    }
+    Result<std::int64_t> putBack(PrintOnHandId print, const std::string& when) {
+        return putBack(std::set{print}, when);
+    }
+    Result<std::int64_t> waste(PrintOnHandId print, const std::string& when) {
+        return waste(std::set{print}, when);
+    }
 
     // What undo() would take back, latest first, at most `most`.
     Result<std::vector<PrintingChange>> changes(std::size_t most = keptChanges);

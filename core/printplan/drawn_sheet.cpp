@@ -4,9 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-
-#include "core/photo/photo_source.h"
-#include "core/printplan/sheet_files.h"
+#include <filesystem>
 
 namespace matwright {
 
@@ -49,8 +47,11 @@ std::string letterOn(const PrintSheet& sheet, std::size_t print) {
 }
 
 std::string printText(const PlannedPrint& print, const PlanInput& input) {
-    return print.page ? fmt::format("{}, for {}", print.print.name, input.pages[*print.page].name)
-                      : print.print.name + ", on hand afterwards";
+    const std::string photo = std::filesystem::path(print.photo.path).stem().string();
+    return print.page && !photo.empty() ? fmt::format("{}: {}, for {}", photo, print.print.name,
+                                                      input.pages[*print.page].name)
+           : print.page ? fmt::format("{}, for {}", print.print.name, input.pages[*print.page].name)
+                        : print.print.name + ", on hand afterwards";
 }
 
 PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size_t sheet,
@@ -69,14 +70,6 @@ PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size
     drawn.notes = notesOf(input, from);
     drawn.colour = photoPaper;
     return drawn;
-}
-
-std::string smallSheetPicture(const PrintPlan& plan, std::size_t sheet, int ppi) {
-    PrintOptions options;
-    options.ppi = ppi;
-    constexpr int quality = 85;
-    const Result<Raster> raster = renderSheet(plan, plan.sheets.at(sheet), {}, options);
-    return raster ? smallJpeg(*raster, quality) : "";
 }
 
 }  // namespace matwright

@@ -19,12 +19,7 @@ PlannedSheet drawnSheet(const PrintPlan& plan, const PlanInput& input, std::size
 // where it is not on that sheet.
 std::string letterOn(const PrintSheet& sheet, std::size_t print);
 
-// "2 Focal photo, for Harbour", "beach, on hand afterwards"
+// "beach: 2 Focal photo, for Harbour", "beach, on hand afterwards"
 std::string printText(const PlannedPrint& print, const PlanInput& input);
-
-// The sheet's own picture, small and as it comes out (without the printer's correction), as a JPEG:
-// to be laid over the drawing, in core/cutpicture's placeInRoom() of the whole sheet. A photo that
-// is out of reach makes it empty.
-std::string smallSheetPicture(const PrintPlan& plan, std::size_t sheet, int ppi = 72);
 
 }  // namespace matwright

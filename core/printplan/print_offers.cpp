@@ -105,16 +105,28 @@ class Offering {
         return prints;
     }
     // What a waiting page needs is offered although its photo was printed otherwise before, but not
-    // while just that print is on hand.
+    // while just that print is on hand, nor where the page has it already.
     void needed(const PlanPage& page) {
+        std::vector<PrintLook> there = looksUsedBy(page);
         for (Print& print : fittingPrints(page)) {
             const Photo& photo = page.making.work.photos.at(print.photo);
             const PrintLook look = lookOf(print, photo, m_input.bleed);
-            if (std::ranges::find(m_aheadLooks, look) == m_aheadLooks.end() &&
-                m_offered.insert(photo.content).second) {
+            if (const auto used = std::ranges::find(there, look); used != there.end()) {
+                there.erase(used);  // one print is in one slot
+            } else if (std::ranges::find(m_aheadLooks, look) == m_aheadLooks.end() &&
+                       m_offered.insert(photo.content).second) {
                 m_offers.push_back(offerOf(m_sheet, photo, std::move(print), page.name));
             }
         }
+    }
+    std::vector<PrintLook> looksUsedBy(const PlanPage& page) const {
+        std::vector<PrintLook> looks;
+        for (const PrintOnHand& print : m_input.used) {
+            if (print.state == PrintState::Used && print.page == page.name) {
+                looks.push_back(print.look);
+            }
+        }
+        return looks;
     }
     void others(const PlanPage& page) {
         for (const auto& [id, photo] : page.making.work.photos) {

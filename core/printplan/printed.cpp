@@ -25,12 +25,13 @@ std::string photoNameOf(const Photo& photo) {
 
 }  // namespace
 
-PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
-                          const std::string& once) {
+PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const PrintedPart& part,
+                          const std::string& when, const std::string& once) {
     PrintingDone done;
     done.when = when;
     done.once = once;
-    for (const PrintSheet& sheet : plan.sheets) {
+    for (const std::size_t index : part.sheets) {
+        const PrintSheet& sheet = plan.sheets.at(index);
         ++done.papersUsed[sheet.paper];
         for (const Gang::Place& place : sheet.gang.places) {
             const PlannedPrint& print = plan.prints[place.print];
@@ -40,14 +41,26 @@ PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const s
         }
     }
     for (const TakenPrint& taken : plan.taken) {
-        done.taken.emplace(taken.onHand, input.pages[taken.page].name);
+        if (part.withTaken) {
+            done.taken.emplace(taken.onHand, input.pages[taken.page].name);
+        }
     }
     return done;
 }
 
-Result<bool> recordPrinted(PrintingStore& store, const PrintPlan& plan, const PlanInput& input,
-                           const std::string& when, const std::string& once,
-                           std::vector<PrintOnHandId>* gone) {
+PrintingDone printingDone(const PrintPlan& plan, const PlanInput& input, const std::string& when,
+                          const std::string& once) {
+    PrintedPart all;
+    for (std::size_t sheet = 0; sheet < plan.sheets.size(); ++sheet) {
+        all.sheets.insert(sheet);
+    }
+    return printingDone(plan, input, all, when, once);
+}
+
+Result<std::optional<std::int64_t>> recordPrinted(PrintingStore& store, const PrintPlan& plan,
+                                                  const PlanInput& input, const std::string& when,
+                                                  const std::string& once,
+                                                  std::vector<PrintOnHandId>* gone) {
     return store.record(printingDone(plan, input, when, once), gone);
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/library/file_stem.h"
 #include "core/library/names.h"
 #include "core/prints/picture_file.h"
 #include "core/prints/picture_pdf.h"
@@ -11,20 +12,6 @@
 namespace matwright {
 
 namespace {
-
-std::string stemFor(const std::string& printer) {
-    std::string stem = printer;
-    for (char& letter : stem) {
-        const bool isControl = static_cast<unsigned char>(letter) < ' ' || letter == '\x7f';
-        if (isControl || std::string_view("/\\:*?\"<>|").contains(letter)) {
-            letter = '-';
-        }
-    }
-    if (stem.starts_with('.')) {
-        stem.front() = '-';
-    }
-    return stem;
-}
 
 Result<PicturePage> sheetPage(const PrintPlan& plan, const PrintSheet& sheet,
                               const std::vector<Printer>& printers, const PrintOptions& options,
@@ -89,7 +76,7 @@ Result<std::vector<SheetFile>> sheetFiles(const PrintPlan& plan,
             return std::unexpected(file.error());
         }
         for (int number = 1; file->name.empty() || !taken.insert(file->name).second; ++number) {
-            file->name = numberedFileName(stemFor(printer.name), number, ".pdf");
+            file->name = numberedFileName(stemOfTitle(printer.name), number, ".pdf");
         }
         files.push_back(*std::move(file));
     }

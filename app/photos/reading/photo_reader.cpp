@@ -21,12 +21,18 @@ constexpr int smallPictureQuality = 82;
 constexpr std::chrono::milliseconds tellEvery{120};
 
 Decoded thumbnailOf(const WantedPhoto& photo, ThumbnailFiles& files, const std::stop_token& stop) {
+    const bool isPlaceKnown = !photo.path.empty();
     if (auto kept = files.find(photo.content, PhotoService::thumbnailSide)) {
         Decoded made;
         made.picture = std::move(*kept);
-        made.state = stateOnDisk(photo.path);
+        made.state = isPlaceKnown ? stateOnDisk(photo.path) : PhotoState::Unknown;
         made.isRemembered = true;
         return made;
+    }
+    if (!isPlaceKnown) {
+        Decoded none;
+        none.state = PhotoState::Unknown;
+        return none;
     }
     Decoded made = decoded(photo, toneSampleSide, stop);
     if (!made.picture.isNull()) {
@@ -261,7 +267,11 @@ QString PhotoReader::faultOf(const ContentKey& content) const {
     return known == m_conditions.end() ? QString() : known->second.fault;
 }
 
+// Of a photo whose place is not known nothing is noted: it may well be where others know it to be.
 void PhotoReader::noteState(const ContentKey& content, const Decoded& made) {
+    if (made.state == PhotoState::Unknown) {
+        return;
+    }
     Condition& known = m_conditions[content];
     const bool saysMore = known.state == PhotoState::Changed || known.state == PhotoState::Broken;
     if (made.isRemembered && saysMore && made.state == PhotoState::There) {

@@ -71,6 +71,40 @@ TEST(BatchPrinters, AreListedAddedMeasuredAndTakenOut) {
     EXPECT_NE(batch.out.find("+2.1 % across"), std::string::npos) << batch.out;
 }
 
+TEST(BatchPrinters, OneMeasureLeavesTheOtherWayAsItWas) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"printers", "measured", "Small printer", "4x6", "--across", "3.06"}),
+              WrongUse);
+    EXPECT_NE(batch.err.find("--down"), std::string::npos) << batch.err;
+    EXPECT_EQ(batch.run({"printers", "measured", "Small printer", "4x6", "--across", "3.06",
+                         "--down", "5.05"}),
+              Done)
+        << batch.err;
+    EXPECT_EQ(batch.run({"printers", "measured", "Small printer", "4x6", "--across", "3.03"}), Done)
+        << batch.err;
+    // 3.03 / 3 and 5.05 / 5 are both 1 % too large.
+    EXPECT_NE(batch.out.find("1.0 % too large across and 1.0 % too large down"), std::string::npos)
+        << batch.out;
+}
+
+TEST(BatchPrinters, OfNearlyOneNameAreToldApartExactlyAndAShopBecomesOne) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"printers", "add", "Upstairs", "--paper", "4x6"}), Done) << batch.err;
+    PrintingStore kept = *PrintingStore::open(batch.dataFolder / printingStoreName);
+    Printer other;
+    other.name = "UPSTAIRS";
+    ASSERT_TRUE(kept.add(other));
+    EXPECT_EQ(batch.run({"printers", "remove", "upstairs"}), InputRefused);
+    EXPECT_NE(batch.err.find("Several printers"), std::string::npos) << batch.err;
+    EXPECT_EQ(batch.run({"printers", "add", "upstairs", "--paper", "5x7"}), InputRefused);
+    EXPECT_EQ(batch.run({"printers", "add", "Upstairs", "--print-shop"}), Done) << batch.err;
+    EXPECT_EQ(batch.run({"printers", "remove", "UPSTAIRS"}), Done) << batch.err;
+    const auto all = batch.jsonOf({"printers", "list"});
+    ASSERT_EQ(all.size(), 4U);
+    EXPECT_EQ(all[3]["name"], "Upstairs");
+    EXPECT_EQ(all[3]["kind"], "print shop");
+}
+
 TEST(BatchTestSheet, IsAPdfOfThePapersSizeAndNeverWrittenOver) {
     WithPrinters batch;
     EXPECT_EQ(batch.run({"test-sheet", "Small printer", "4x6", batch.at("test.pdf")}), Done)
@@ -96,7 +130,7 @@ TEST(BatchPrintPlan, TellsSheetsAndMakesFilesOnce) {
     ASSERT_EQ(plan["sheets"].size(), 1U);
     EXPECT_EQ(plan["bound"], "1 sheet, proved cheapest");
     EXPECT_EQ(plan["sheets"][0]["printer"], "Small printer");
-    EXPECT_EQ(plan["sheets"][0]["prints"][0]["page"], "Small");
+    EXPECT_EQ(plan["sheets"][0]["prints"][0]["page"], "new");
     EXPECT_EQ(plan["sheets"][0]["prints"][0]["turned"], true);
     EXPECT_TRUE(std::filesystem::exists(batch.at("out/Small printer.pdf")));
     EXPECT_TRUE(std::filesystem::exists(batch.at("cuts.pdf")));
@@ -139,7 +173,40 @@ TEST(BatchPrintsOnHand, AreUsedWastedAndPutBack) {
     EXPECT_EQ(batch.run({"prints-on-hand", "use", "1", "--page", "Other"}), InputRefused);
     EXPECT_NE(batch.err.find("Harbour"), std::string::npos) << batch.err;
     EXPECT_EQ(batch.run({"prints-on-hand", "waste", "1", "77"}), InputRefused);
+    EXPECT_NE(batch.err.find("None of them was changed"), std::string::npos) << batch.err;
+    EXPECT_EQ(batch.jsonOf({"prints-on-hand", "list", "--all"})[0]["state"], "used");
+    EXPECT_EQ(batch.run({"prints-on-hand", "waste", "1"}), Done) << batch.err;
     EXPECT_EQ(batch.jsonOf({"prints-on-hand", "list", "--all"})[0]["state"], "wasted");
+}
+
+TEST(BatchPrintsOnHand, AnEmptyListSaysWhichPrintsThereAreNone) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"prints-on-hand", "list"}), Done);
+    EXPECT_EQ(batch.out, "No print is on hand.\n");
+    EXPECT_EQ(batch.run({"prints-on-hand", "list", "--all"}), Done);
+    EXPECT_EQ(batch.out, "There are no prints.\n");
+}
+
+TEST(BatchPrintPlan, RefusesAWrongNameBeforeAnythingIsMadeAndSaysWhereNothingIs) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--pdf", batch.at("out"), "--cuts",
+                         batch.at("cuts.svg"), "--printed"}),
+              WrongUse);
+    EXPECT_FALSE(std::filesystem::exists(batch.at("out")));
+    EXPECT_EQ(batch.jsonOf({"prints-on-hand", "list", "--all"}).size(), 0U);
+    EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--printed"}), Done) << batch.err;
+    EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--pdf", batch.at("out")}), Done);
+    EXPECT_NE(batch.out.find("no files were made"), std::string::npos) << batch.out;
+}
+
+// Both pages are made from the sketch "Small", with the same photo and crop.
+TEST(BatchPrintPlan, PagesOfOneSketchDoNotAnswerForEachOther) {
+    WithPrinters batch;
+    EXPECT_EQ(batch.run({"page", batch.at("list.json"), "-o", batch.at("next.page.svg")}), Done);
+    EXPECT_EQ(batch.run({"print-plan", batch.at("new.page.svg"), "--printed"}), Done) << batch.err;
+    const auto next = batch.jsonOf({"print-plan", batch.at("next.page.svg")});
+    EXPECT_EQ(next["sheets"].size(), 1U);
+    EXPECT_EQ(next["there"].size(), 0U);
 }
 
 TEST(BatchPrintPlan, FillsTheRoomWithWhatWaitingPagesNeed) {

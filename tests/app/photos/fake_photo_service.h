@@ -19,6 +19,8 @@ class FakePhotoService final : public PhotoService {
     std::map<ContentKey, PhotoState> states;
     std::map<ContentKey, QImage> copies;
     std::set<ContentKey> coming;
+    std::map<ContentKey, QImage> thumbnails;
+    int thumbnailsAsked = 0;
     int cancelled = 0;
     int searches = 0;
     std::vector<LookedAt> toldOnCancel;  // what was looked at and not told yet
@@ -43,7 +45,11 @@ class FakePhotoService final : public PhotoService {
         return known == states.end() ? PhotoState::Unknown : known->second;
     }
     QString faultOf(const ContentKey&) const override { return {}; }
-    QImage thumbnail(const WantedPhoto&) override { return {}; }
+    QImage thumbnail(const WantedPhoto& photo) override {
+        ++thumbnailsAsked;
+        const auto known = thumbnails.find(photo.content);
+        return known == thumbnails.end() ? QImage() : known->second;
+    }
     void makeThumbnails(std::vector<WantedPhoto>) override {}
     void showOnPage(std::vector<WantedPhoto> photos) override { onPage = std::move(photos); }
     void showLarge(std::optional<WantedPhoto>) override {}

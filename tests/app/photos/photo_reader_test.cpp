@@ -139,6 +139,22 @@ TEST_F(Reader, TakesThumbnailsFromTheDiskWhenThePhotoIsGone) {
     EXPECT_EQ(later.stateOf(photo.content), PhotoState::Missing);
 }
 
+// As prints on hand are shown; the same photo may lie on the page and be where it was.
+TEST_F(Reader, APhotoWhosePlaceIsNotKnownIsNotSaidToBeMissing) {
+    const Photo photo = look(paint("boat.jpg", 3));
+    const WantedPhoto placeless{photo.content, "", 0};
+    PhotoReader later(cache());
+    const QSignalSpy told(&later, &PhotoService::stateChanged);
+    later.thumbnail(placeless);  // not on the disk yet
+    ASSERT_TRUE(QTest::qWaitFor([&] { return later.isIdle(); }, 20'000));
+    QCoreApplication::processEvents();
+    reader.makeThumbnails({wantedOf(photo)});
+    settle();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !later.thumbnail(placeless).isNull(); }, 5'000));
+    EXPECT_EQ(later.stateOf(photo.content), PhotoState::Unknown);
+    EXPECT_EQ(told.count(), 0);
+}
+
 TEST_F(Reader, NoticesThatAFileHoldsAnotherPictureNow) {
     const Photo photo = look(paint("boat.jpg", 3));
     paint("boat.jpg", 4);

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <utility>
+
 namespace matwright::app {
 namespace {
 
@@ -22,6 +24,12 @@ std::vector<Printer> printersWithIds() {
     return printers;
 }
 
+PlanInput knowing(std::vector<Printer> printers) {
+    PlanInput known;
+    known.printers = std::move(printers);
+    return known;
+}
+
 TEST(PlanDraft, KeepsWishesWithTheirPagesWhenAnotherGoes) {
     const auto printers = printersWithIds();
     PlanDraft draft{{pageCalled("a"), pageCalled("b")}, {}, {}};
@@ -37,7 +45,7 @@ TEST(PlanDraft, WishesAreThoseOfThePrintedPagesOnly) {
     PlanDraft draft{{pageCalled("waits", false), pageCalled("printed")}, {}, {}};
     draft.wish(0, PieceId{1}, {printers[0].id, std::nullopt});
     draft.wish(1, PieceId{1}, {printers[0].id, std::nullopt});
-    const PlanInput input = draft.input(printers);
+    const PlanInput input = draft.input(knowing(printers));
     ASSERT_EQ(input.pages.size(), 1U);
     EXPECT_EQ(input.waiting.size(), 1U);
     ASSERT_EQ(input.wishes.size(), 1U);
@@ -48,7 +56,7 @@ TEST(PlanDraft, WishesAreThoseOfThePrintedPagesOnly) {
 TEST(PlanDraft, PassesOverWishesForPrintersThatAreGone) {
     PlanDraft draft{{pageCalled("a")}, {}, {}};
     draft.wish(0, PieceId{1}, {PrinterId{99}, std::nullopt});
-    EXPECT_TRUE(draft.input(printersWithIds()).wishes.empty());
+    EXPECT_TRUE(draft.input(knowing(printersWithIds())).wishes.empty());
 }
 
 TEST(PlanDraft, AnywhereIsNoWish) {
@@ -62,6 +70,24 @@ TEST(PlanDraft, GivesPagesOfOneNameDifferentNames) {
     const PlanDraft draft{{pageCalled("Harbour"), pageCalled("Harbour 2")}, {}, {}};
     EXPECT_EQ(draft.freeName("Harbour"), "Harbour 3");
     EXPECT_EQ(draft.freeName("Hill"), "Hill");
+}
+
+TEST(PlanDraft, APageIsCalledAfterItsFile) {
+    EXPECT_EQ(planNameOf(QStringLiteral("/pages/Harbour day.page.svg")), "Harbour day");
+}
+
+// What another page of that name had before is no answer for one that was never saved.
+TEST(PlanDraft, PrintsOfEarlierUnsavedPagesAreNotThoseOfThisOne) {
+    PlanDraft draft{{pageCalled("Untitled"), pageCalled("Harbour")}, {}, {}};
+    draft.pages[1].file = QStringLiteral("/pages/Harbour.page.svg");
+    PlanInput known;
+    for (const auto& [id, page] : {std::pair{1, "Untitled"}, {2, "Harbour"}, {3, "Untitled"}}) {
+        known.used.push_back({{id}, {}, "", PrintState::Used, page, "2026-07-01"});
+    }
+    const PlanInput input = draft.input(known, PrintOnHandId{2});
+    ASSERT_EQ(input.used.size(), 2U);
+    EXPECT_EQ(input.used[0].page, "Harbour");
+    EXPECT_EQ(input.used[1].id, PrintOnHandId{3});
 }
 
 }  // namespace

@@ -17,11 +17,15 @@ class PlanFixture : public PrintsFixture {
         std::filesystem::create_directory(folder() / "out");
         asks.pageFiles = [this](QWidget*, const QString&, const QString&) { return pageFiles; };
         asks.folder = [this](QWidget*, const QString&, const QString&) { return outFolder; };
-        asks.fileName = [this](QWidget*, const QString&, const QString&, const QString&) {
+        asks.fileName = [this](QWidget*, const QString&, const QString& name, const QString&) {
+            suggested = name;
             return fileName;
         };
         asks.confirm = [this](QWidget*, const QString& sentence, const QString&) {
             questions << sentence;
+            if (whileAsked) {
+                whileAsked();
+            }
             return agrees;
         };
         asks.queues = [this] { return queues; };
@@ -53,9 +57,11 @@ class PlanFixture : public PrintsFixture {
     QStringList pageFiles;
     QString outFolder;
     QString fileName;
+    QString suggested;
     QStringList queues;
     QStringList questions;
     QStringList dialogs;
+    std::function<void()> whileAsked;
     bool agrees = true;
 };
 

@@ -6,9 +6,11 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QTest>
+#include <algorithm>
 
 #include "app/prints/prints_options_panel.h"
 #include "app/settings/settings.h"
+#include "tests/app/photos/fake_photo_service.h"
 #include "tests/app/prints/prints_fixture.h"
 
 namespace matwright::app {
@@ -29,9 +31,9 @@ class PrintsWindowTest : public PrintsFixture {
         std::filesystem::create_directory(folder() / "out");
         answer = QString::fromStdString(folder() / "out");
     }
-    void open() {
+    void open(PhotoService* service = nullptr) {
         window =
-            std::make_unique<PrintsWindow>(making, QString(), settings, nullptr, asks, nullptr);
+            std::make_unique<PrintsWindow>(making, QString(), settings, service, asks, nullptr);
         window->show();
     }
     void waitUntilDone() {
@@ -98,6 +100,29 @@ TEST_F(PrintsWindowTest, NoFolderMeansNothingIsDone) {
     window->savePrints();
     EXPECT_FALSE(window->isWorking());
     EXPECT_TRUE(files().isEmpty());
+}
+
+// News of a photo shows the rows anew, and a second run would hide what the first one made.
+TEST_F(PrintsWindowTest, NewsOfAPhotoDoNotLetTheSameBeBegunTwice) {
+    FakePhotoService service;
+    open(&service);
+    const auto saveIsEnabled = [this] {
+        const auto buttons = window->findChildren<QPushButton*>();
+        return std::ranges::any_of(buttons, [](const QPushButton* button) {
+            return button->text().contains(QStringLiteral("prints…")) && button->isEnabled();
+        });
+    };
+    EXPECT_TRUE(saveIsEnabled());
+    window->savePrints();
+    ASSERT_TRUE(window->isWorking());
+    service.setState(making.work.photos.begin()->second.content, PhotoState::There);
+    EXPECT_FALSE(saveIsEnabled());
+    window->savePrints();
+    waitUntilDone();
+    EXPECT_EQ(files().size(), 2);
+    EXPECT_TRUE(window->result().contains("2 files")) << window->result().toStdString();
+    EXPECT_TRUE(saveIsEnabled());
+    window.reset();
 }
 
 TEST_F(PrintsWindowTest, CancelLeavesNoHalfFile) {

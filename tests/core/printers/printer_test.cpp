@@ -59,6 +59,29 @@ TEST(StartingPrinters, HaveMarginsWhereTheyPrintWithBorders) {
     EXPECT_EQ(paperText(printers[1].papers[0]), "Letter 8 1/2 × 11 in, with borders");
 }
 
+// By arithmetic: a paper of 4 x 6 that enlarges by 1/50 across and 1/100 down has, lying, its 6 in
+// enlarged by 1/100 across.
+TEST(APaperInAnotherSize, KeepsWhatWasMeasuredOnlyWhereItIsTurned) {
+    const Size marks{Length::inches(3), Length::inches(5)};
+    PrinterPaper paper = soundPrinter().papers[0];
+    paper.withoutBorders =
+        correctionOf(marks, {Length::inches(3, 3, 50), Length::inches(5, 1, 20)}, "2026-07-14")
+            .value();
+    paper.withBorders =
+        correctionOf(marks, {Length::inches(3), Length::inches(5, 1, 20)}, "2026-07-14").value();
+    const PrinterPaper lying = resized(paper, paper.size.turned());
+    EXPECT_EQ(lying.size, (Size{Length::inches(6), Length::inches(4)}));
+    EXPECT_EQ(lying.withoutBorders->across.applied(Length::inches(6, 3, 50)), Length::inches(6));
+    EXPECT_EQ(lying.withoutBorders->down, paper.withoutBorders->across);
+    EXPECT_EQ(lying.withBorders->across, paper.withBorders->down);
+    EXPECT_EQ(resized(lying, paper.size), paper);
+    EXPECT_EQ(resized(paper, paper.size), paper);
+    const PrinterPaper larger = resized(paper, {Length::inches(5), Length::inches(7)});
+    EXPECT_EQ(larger.withoutBorders, std::nullopt);
+    EXPECT_EQ(larger.withBorders, std::nullopt);
+    EXPECT_EQ(larger.name, paper.name);
+}
+
 TEST(APrinter, IsRefusedWhereARuleIsBroken) {
     const Broken all[] = {
         {"no name", [](Printer& p) { p.name = "  "; }},

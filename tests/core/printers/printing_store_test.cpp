@@ -117,6 +117,7 @@ TEST_F(PrinterListTest, NothingUnsoundIsKept) {
     after.papers.push_back(after.papers[0]);
     after.papers.back().name = "Another name";
     EXPECT_FALSE(store.change(before, after));
+    after.name = "Another printer";
     EXPECT_TRUE(store.add(after));
     EXPECT_EQ(store.remove({12345}).error().code, ErrorCode::NotFound);
     EXPECT_EQ(store.keep({12345}, true, std::nullopt).error().code, ErrorCode::NotFound);
@@ -137,6 +138,23 @@ TEST_F(PrinterListTest, KeepsACorrectionForEachWayOfPrinting) {
     EXPECT_EQ(paper.withBorders, std::nullopt);
     ASSERT_TRUE(store.keep(paper.id, true, std::nullopt));
     EXPECT_EQ(store.printers()->front().papers.front().correction(), std::nullopt);
+}
+
+TEST_F(PrinterListTest, HasNoTwoPrintersOfOneName) {
+    PrintingStore store = open();
+    const auto printers = *store.printers();
+    EXPECT_EQ(store.add(printers[0]).error().code, ErrorCode::BadText);
+    Printer after = printers[1];
+    after.name = printers[0].name;
+    const auto refused = store.change(printers[1], after);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::BadText);
+    EXPECT_EQ(refused.error().where, printers[0].name);
+    EXPECT_EQ(*store.printers(), printers);
+    // Its own name is no other's.
+    after = printers[0];
+    after.queue = "Attic";
+    EXPECT_TRUE(store.change(printers[0], after));
 }
 
 TEST_F(PrinterListTest, HasABoundForItsLength) {

@@ -183,6 +183,36 @@ TEST_F(PrintsOnHandTest, PapersThatWereCountedAnewStayAsTheyWereCounted) {
     EXPECT_EQ(firstPaper().atHand, maxPapersAtHand);
 }
 
+TEST_F(PrintsOnHandTest, SeveralGoTogetherOrNotAtAllAndComeBackTogether) {
+    const std::set prints{add(1), add(2), add(3)};
+    const auto before = *m_store.prints();
+    EXPECT_EQ(m_store.waste({*prints.begin(), PrintOnHandId{999}}, day).error().code,
+              ErrorCode::NotFound);
+    EXPECT_EQ(m_store.waste(std::set<PrintOnHandId>(), day).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(*m_store.prints(), before);
+    const auto number = m_store.take(prints, "Harbour", day);
+    ASSERT_TRUE(number);
+    EXPECT_EQ(m_store.prints(PrintState::Used)->size(), 3U);
+    EXPECT_EQ(m_store.changes(1)->front(),
+              (PrintingChange{*number, "Took 3 prints for \"Harbour\"", day}));
+    ASSERT_TRUE(m_store.undo(*number));
+    EXPECT_EQ(*m_store.prints(), before);
+    ASSERT_TRUE(m_store.waste(prints, day));
+    EXPECT_EQ(m_store.changes(1)->front().what, "Threw 3 prints away");
+    ASSERT_TRUE(m_store.putBack(prints, day));
+    EXPECT_EQ(m_store.changes(1)->front().what, "Put 3 prints back");
+}
+
+TEST_F(PrintsOnHandTest, AnActTellsTheNumberOfItsOwnChange) {
+    const auto number = m_store.record({{test::madePrint(1)}, {}, {}, day, "act"});
+    PrintingStore other = *PrintingStore::open(m_folder.path() / printingStoreName);
+    ASSERT_TRUE(other.addOnHand(test::madePrint(2), day));
+    ASSERT_TRUE(number && *number);
+    EXPECT_EQ(m_store.changes()->back().number, **number);
+    EXPECT_EQ(m_store.undo(**number).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(*m_store.record({{test::madePrint(1)}, {}, {}, day, "act"}), std::nullopt);
+}
+
 TEST_F(PrintsOnHandTest, AreOnlyTakenByPagesWithAName) {
     const PrintOnHandId print = add(1);
     for (const std::string& page :

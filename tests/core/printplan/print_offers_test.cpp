@@ -90,6 +90,19 @@ TEST_F(PrintOffers, LeaveOutWhatAWaitingPageHasOnHandAlready) {
     EXPECT_TRUE(offers().empty());
 }
 
+TEST_F(PrintOffers, LeaveOutWhatAWaitingPageHasFromBefore) {
+    m_input.waiting = {test::madePage("Waiting", {inches(3, 4)}, 60)};
+    ASSERT_FALSE(offers().empty());
+    PrintOnHand used = test::onHandFor(m_input.waiting[0], 0, 5);
+    used.state = PrintState::Used;
+    used.page = "Waiting";
+    m_input.used = {used};
+    m_input.printedPhotos = {used.look.photo};
+    EXPECT_TRUE(offers().empty());
+    m_input.used[0].page = "Another";
+    EXPECT_EQ(offers().size(), 1U);
+}
+
 TEST_F(PrintOffers, AreMadeAheadOnTheSameSheetWhenTheyAreAccepted) {
     addPhoto(m_input.pages[0], 40, true);
     const auto all = offers();

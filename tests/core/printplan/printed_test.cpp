@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/printplan/stored_input.h"
 #include "tests/core/printplan/made_plans.h"
 #include "tests/support/temporary_folder.h"
 
@@ -43,6 +44,32 @@ TEST_F(PrintedPlan, PutsPrintsAheadOnHandAndTheOthersWhereTheyBelong) {
     EXPECT_EQ(used[0].page, "Harbour");
     EXPECT_FALSE(*recordPrinted(m_store, plan, m_input, day, "first"));
     EXPECT_EQ(m_store.changes()->size(), 1U);
+}
+
+TEST_F(PrintedPlan, OnlyTheSheetsThatWerePrintedCount) {
+    m_input.pages = {test::madePage("Harbour", {inches(4, 6), inches(4, 6)})};
+    m_input.ahead.clear();
+    const PrintPlan plan = test::soundPlan(m_input);
+    ASSERT_EQ(plan.sheets.size(), 2U);
+    const PrintingDone first = printingDone(plan, m_input, PrintedPart{{0}, false}, day);
+    const PrintingDone second = printingDone(plan, m_input, PrintedPart{{1}, true}, day);
+    ASSERT_EQ(first.made.size(), 1U);
+    ASSERT_EQ(second.made.size(), 1U);
+    EXPECT_NE(first.made[0].look, second.made[0].look);
+    EXPECT_EQ(first.papersUsed.size(), 1U);
+    EXPECT_EQ(first.papersUsed.begin()->second, 1);
+}
+
+TEST_F(PrintedPlan, KnowsForTheNextPlanWhatIsUsedAndOnHand) {
+    ASSERT_TRUE(recordPrinted(m_store, test::soundPlan(m_input), m_input, day));
+    const auto known = storedInput(m_store);
+    ASSERT_TRUE(known);
+    EXPECT_EQ(known->printers, *m_store.printers());
+    EXPECT_EQ(known->onHand.size(), 1U);
+    ASSERT_EQ(known->used.size(), 1U);
+    EXPECT_EQ(known->used[0].page, "Harbour");
+    EXPECT_EQ(known->usedSizes, std::vector<Size>{inches(3, 4)});
+    EXPECT_EQ(known->printedPhotos.size(), 2U);
 }
 
 TEST_F(PrintedPlan, AheadIsTakenByThePageThatWaitedForIt) {
