@@ -10,7 +10,7 @@ namespace matwright::app {
 
 namespace {
 
-constexpr int keptSide = 320;  // pixels
+constexpr int swatchSide = 320;  // pixels
 
 }  // namespace
 
@@ -40,7 +40,7 @@ void PaperPictures::readNext() {
         return;
     }
     m_reading = m_waiting.takeLast();
-    m_reader.setFuture(QtConcurrent::run(readPaperPicture, m_reading, keptSide));
+    m_reader.setFuture(QtConcurrent::run(readPaperPicture, m_reading, swatchSide));
 }
 
 void PaperPictures::take() {
