@@ -15,6 +15,7 @@
 
 #include "app/cutting/cutting_side.h"
 #include "app/cutting/page_papers.h"
+#include "app/cutting/papers_at_home.h"
 #include "app/cutting/plan_output.h"
 #include "app/cutting/plan_panel.h"
 #include "app/files/paths.h"
@@ -149,10 +150,13 @@ void CuttingWindow::listen() {
     });
     connect(m_side, &CuttingSide::pagesAsked, this, &CuttingWindow::addPages);
     connect(m_side, &CuttingSide::onlyThisPageAsked, this, &CuttingWindow::onlyThisPage);
-    connect(m_side, &CuttingSide::fillAsked, this,
-            [this](const QString& paper) { changed(fillPapers(m_session, m_pieces, paper)); });
+    connect(m_side, &CuttingSide::fillAsked, this, [this](const QString& paper) {
+        changed(
+            fillPapers(m_session, m_pieces, paper, lookFromHome(m_file, m_session.work(), paper)));
+    });
     connect(&m_side->table(), &PieceTable::paperNamed, this, [this](int row, const QString& paper) {
-        changed(namePaper(m_session, m_pieces[static_cast<std::size_t>(row)], paper));
+        changed(namePaper(m_session, m_pieces[static_cast<std::size_t>(row)], paper,
+                          lookFromHome(m_file, m_session.work(), paper)));
     });
     connect(&m_side->table(), &PieceTable::middleSwitched, this, [this](int row, bool used) {
         changed(useMiddle(m_session, m_pieces[static_cast<std::size_t>(row)], used));

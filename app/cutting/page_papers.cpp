@@ -18,10 +18,11 @@ void setPaper(Piece& piece, const PaperPiece& which, const std::string& paper) {
 
 }  // namespace
 
-Result<void> namePaper(Session& session, const PaperPiece& piece, const QString& paper) {
+Result<void> namePaper(Session& session, const PaperPiece& piece, const QString& paper,
+                       const PhotoEdit& along) {
     Piece after = session.sketch().pieces.at(piece.piece);
     setPaper(after, piece, paper.toStdString());
-    return session.perform(changePiece(piece.piece, std::move(after)),
+    return session.perform({changePiece(piece.piece, std::move(after)), along},
                            piece.mat ? paperLabel("Change mat paper") : paperLabel("Change paper"));
 }
 
@@ -34,7 +35,7 @@ Result<void> useMiddle(Session& session, const PaperPiece& piece, bool used) {
 }
 
 Result<void> fillPapers(Session& session, const std::vector<PaperPiece>& pieces,
-                        const QString& paper) {
+                        const QString& paper, const PhotoEdit& along) {
     Edit edit;
     for (const PaperPiece& piece : pieces) {
         if (piece.page != 0 || !paperKey(piece.paper).empty()) {
@@ -46,7 +47,8 @@ Result<void> fillPapers(Session& session, const std::vector<PaperPiece>& pieces,
         }
         setPaper(*after, piece, paper.toStdString());
     }
-    return session.perform(edit, paperLabel("Choose papers"));
+    return session.perform({edit, edit.isEmpty() ? PhotoEdit() : along},
+                           paperLabel("Choose papers"));
 }
 
 QStringList paperChoices(std::span<const PaperOnHand> onHand,

@@ -67,4 +67,16 @@ std::optional<PaperLook> lookAtHome(const std::filesystem::path& file, const QSt
     return look;
 }
 
+PhotoEdit lookFromHome(const std::filesystem::path& file, const PhotoWork& page,
+                       const QString& name) {
+    PhotoEdit edit;
+    if (page.papers.contains(name.toStdString())) {
+        return edit;
+    }
+    if (const std::optional<PaperLook> look = lookAtHome(file, name)) {
+        edit.papers.emplace(name.toStdString(), look);
+    }
+    return edit;
+}
+
 }  // namespace matwright::app

@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <optional>
 
-#include "core/making/making.h"
+#include "core/making/making_edit.h"
 
 namespace matwright::app {
 
@@ -17,5 +17,8 @@ QStringList namesAtHome(const std::filesystem::path& file);
 // How the first paper of just this name looks; without its picture where that cannot be read, is
 // empty, or is longer than 200 MB.
 std::optional<PaperLook> lookAtHome(const std::filesystem::path& file, const QString& name);
+// Gives the page that look where it has none for this name.
+PhotoEdit lookFromHome(const std::filesystem::path& file, const PhotoWork& page,
+                       const QString& name);
 
 }  // namespace matwright::app

@@ -12,6 +12,7 @@
 
 #include "app/panels/list_rows.h"
 #include "app/panels/section.h"
+#include "app/panels/tint.h"
 #include "app/photos/photo_service.h"
 #include "app/printplan/print_picture.h"
 #include "core/printplan/drawn_sheet.h"
@@ -21,6 +22,7 @@ namespace matwright::app {
 namespace {
 
 constexpr int planPictureSide = 48;
+constexpr int planRowGap = 10;
 constexpr int wishWidth = 132;
 enum PlanColumn { PlanPicture, PlanName, PlanWish, PlanColumns };
 
@@ -74,7 +76,12 @@ QString sheetOf(const PrintPlan& plan, std::size_t print) {
 }  // namespace
 
 PlanPrintsPanel::PlanPrintsPanel(PhotoService* service, QWidget* parent)
-    : QWidget(parent), m_service(service), m_list(new QTableWidget) {
+    : QWidget(parent),
+      m_service(service),
+      m_list(new QTableWidget),
+      m_anew(new TintedLabel(Tint::Quiet,
+                             tr("To print one anew, call it thrown away in Plan > Prints on hand."),
+                             this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins({});
     auto* heading = new Section(tr("Prints"));
@@ -95,6 +102,9 @@ PlanPrintsPanel::PlanPrintsPanel(PhotoService* service, QWidget* parent)
     m_list->setTabKeyNavigation(false);
     m_list->setAccessibleName(tr("Prints of the plan"));
     column->addWidget(m_list, 1);
+    m_anew->setWordWrap(true);
+    m_anew->hide();
+    column->addWidget(m_anew);
     if (m_service) {
         connect(m_service, &PhotoService::thumbnailReady, this, &PlanPrintsPanel::showPictures);
     }
@@ -172,7 +182,7 @@ QComboBox* PlanPrintsPanel::makeWish(const DraftPrint& print) {
 QString PlanPrintsPanel::placeOf(const ReadyPlan& ready, const DraftPrint& print) const {
     for (const TherePrint& there : ready.plan.there) {
         if (print.page && m_draft.pageOf(there.page) == *print.page && there.print == print.print) {
-            return tr("printed before; throw it away in “Prints on hand” to have it anew");
+            return tr("printed before");
         }
     }
     for (const TakenPrint& taken : ready.plan.taken) {
@@ -210,8 +220,9 @@ void PlanPrintsPanel::showPlan(const ReadyPlan* ready) {
                       (isNamedSo ? of : of + QStringLiteral(", ") + slot) + QLatin1Char('\n') +
                       place);
         m_list->resizeRowToContents(row);
-        m_list->setRowHeight(row, qMax(m_list->rowHeight(row), planPictureSide + 10));
+        m_list->setRowHeight(row, qMax(m_list->rowHeight(row), planPictureSide) + planRowGap);
     }
+    m_anew->setVisible(ready && !ready->plan.there.empty());
 }
 
 void PlanPrintsPanel::showPictures() {

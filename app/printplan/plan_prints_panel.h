@@ -12,6 +12,7 @@ class QTableWidget;
 namespace matwright::app {
 
 class PhotoService;
+class TintedLabel;
 
 // The prints of a plan: where each is wished to come out, and where it does.
 class PlanPrintsPanel final : public QWidget {
@@ -45,6 +46,7 @@ class PlanPrintsPanel final : public QWidget {
     std::vector<Printer> m_printers;
     std::vector<DraftPrint> m_prints;
     QTableWidget* m_list;
+    TintedLabel* m_anew;  // how to have printed ones once more
 };
 
 }  // namespace matwright::app

@@ -42,5 +42,15 @@ TEST_F(PapersAtHome, AreNamedOnceAndLookAsTheyDo) {
     EXPECT_NE(waves.content, ContentKey());
 }
 
+TEST_F(PapersAtHome, GiveAPageTheirLookWhereItHasNone) {
+    ASSERT_TRUE(store().add(paper("navy", inches(12, 12))));
+    PhotoWork page;
+    const PhotoEdit edit = lookFromHome(file(), page, QStringLiteral("navy"));
+    ASSERT_TRUE(edit.papers.contains("navy"));
+    page.papers["navy"] = *edit.papers.at("navy");
+    EXPECT_TRUE(lookFromHome(file(), page, QStringLiteral("navy")).isEmpty());
+    EXPECT_TRUE(lookFromHome(file(), page, QStringLiteral("kraft")).isEmpty());
+}
+
 }  // namespace
 }  // namespace matwright::app
