@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/measure/length_text.h"
 #include "core/outline/outline.h"
 
@@ -23,15 +25,35 @@ int quarterTurnsOf(Angle rotation) {
     return rotation.isQuarterTurn() ? rotation.toMillidegrees() / 90'000 : 0;
 }
 
-std::string handWork(const Shape& shape) {
+// As they are drawn: a mat's corners go round those of the piece (core/outline).
+Length cornerRadius(const Piece& piece, const RoundedRectangleShape& shape,
+                    std::optional<std::size_t> mat) {
+    Length radius = std::min(
+        {shape.radius, piece.size.width.halfRoundedDown(), piece.size.height.halfRoundedDown()});
+    for (std::size_t i = 0; mat && i <= *mat; ++i) {
+        radius += piece.mats[i].border;
+    }
+    return radius;
+}
+
+std::string handWork(const Piece& piece, std::optional<std::size_t> mat, Size box) {
+    const Shape& shape = piece.shape;
     if (std::holds_alternative<OvalShape>(shape)) {
-        return "Then cut the oval out of it by hand or with a machine.";
+        return box.width == box.height
+                   ? fmt::format(
+                         "Then cut a circle {} across out of it, by hand or with a cutting "
+                         "machine.",
+                         exactText(box.width))
+                   : "Then cut the oval that fills it out of it, by hand or with a cutting "
+                     "machine.";
     }
     if (std::holds_alternative<PolygonShape>(shape)) {
-        return "Then cut its shape out of it by hand or with a machine, as the template shows it.";
+        return "Then cut its shape out of it, by hand or with a cutting machine, as the template "
+               "shows it.";
     }
-    if (std::holds_alternative<RoundedRectangleShape>(shape)) {
-        return "Then round its corners by hand or with a punch.";
+    if (const auto* rounded = std::get_if<RoundedRectangleShape>(&shape)) {
+        return fmt::format("Then round its corners (radius {}), by hand or with a corner punch.",
+                           exactText(cornerRadius(piece, *rounded, mat)));
     }
     return {};
 }
@@ -79,7 +101,7 @@ class PieceFinder {
         const int turns = quarterTurnsOf(piece.rotation);
         found.size = turns % 2 != 0 ? box.size().turned() : box.size();
         found.isAngled = !piece.rotation.isQuarterTurn();
-        found.byHand = handWork(piece.shape);
+        found.byHand = handWork(piece, mat, box.size());
         if (mat) {
             const std::optional<Rect> middle = middleOf(piece, *mat, box, turns);
             found.middle = piece.mats[*mat].gutted ? middle : std::nullopt;

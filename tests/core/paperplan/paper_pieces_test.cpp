@@ -101,6 +101,17 @@ TEST(PaperPieces, RoundThingsAreCutByHandOutOfTheirBox) {
     EXPECT_NE(found[0].byHand.find("oval"), std::string::npos);
 }
 
+TEST(PaperPieces, CirclesAndRoundCornersAreCutByTheirFigures) {
+    Piece circle = paperPiece(PieceKind::Block, {in(1), in(1)}, {in(9, 2), in(9, 2)});
+    circle.shape = OvalShape{};
+    Piece rounded = mattedPhoto({in(4), in(6)});
+    rounded.shape = RoundedRectangleShape{in(1, 2)};
+    const auto found = cutFrom(pageOf({circle, rounded}));
+    EXPECT_NE(found[0].byHand.find("a circle 4 1/2 in across"), std::string::npos);
+    EXPECT_NE(found[1].byHand.find("radius 3/4 in"), std::string::npos)
+        << "1/2 and a border of 1/4";
+}
+
 TEST(PaperPieces, TheMatOfAPointedShapeIsLargeEnoughForItsPoints) {
     Piece star = mattedPhoto({in(4), in(4)});
     star.mats = {{in(1, 4), {}, "kraft"}};
