@@ -119,6 +119,7 @@ void tellWhatIsLeft(PaperPlan& plan, const ToldApart& told, const PaperJob& job,
 
 std::vector<std::string> PaperPlan::buyLines() const {
     std::vector<std::string> lines;
+    lines.reserve(toBuy.size());
     for (const std::string& line : toBuy) {
         lines.push_back("To buy: " + line);
     }
@@ -127,6 +128,7 @@ std::vector<std::string> PaperPlan::buyLines() const {
 
 std::vector<std::string> PaperPlan::missingLines() const {
     std::vector<std::string> lines;
+    lines.reserve(notCut.size() + needPaper.size());
     for (const PaperNotCut& left : notCut) {
         lines.push_back(fmt::format("Not cut: {}. {}", pieces[left.piece].name, left.why));
     }

@@ -9,8 +9,8 @@ namespace matwright {
 namespace {
 
 // The sheet of paper itself: of a middle the sheet that its mat is cut from.
-const PaperSheet& wholeOf(const PaperSheet& sheet, std::span<const PaperSheet> sheets) {
-    const auto* middle = std::get_if<FromMiddle>(&sheet.source);
+const PaperSheet* wholeOf(const PaperSheet* sheet, std::span<const PaperSheet> sheets) {
+    const auto* middle = std::get_if<FromMiddle>(&sheet->source);
     if (!middle) {
         return sheet;
     }
@@ -21,7 +21,7 @@ const PaperSheet& wholeOf(const PaperSheet& sheet, std::span<const PaperSheet> s
         });
     });
     // A mat is larger than what is cut from its middle, so this comes to an end.
-    return found == sheets.end() ? sheet : wholeOf(*found, sheets);
+    return found == sheets.end() ? sheet : wholeOf(&*found, sheets);
 }
 
 // An entry as the leftovers of this sheet look. Of a bought sheet no more is known than what it is
@@ -50,7 +50,7 @@ PaperOnHand scrapOf(const PaperSheet& whole, std::span<const PaperOnHand> onHand
 
 void addScraps(PapersCut& cut, const PaperSheet& sheet, std::span<const PaperSheet> sheets,
                std::span<const PaperOnHand> onHand) {
-    PaperOnHand scrap = scrapOf(wholeOf(sheet, sheets), onHand);
+    PaperOnHand scrap = scrapOf(*wholeOf(&sheet, sheets), onHand);
     if (scrap.name.size() > maxPaperNameBytes) {
         return;  // the plan's remarks say so
     }

@@ -11,6 +11,7 @@ namespace matwright {
 
 std::string planKey(std::span<const PaperPage> pages, std::span<const PaperPiece> pieces) {
     std::vector<std::string> told;
+    told.reserve(pages.size());
     for (const PaperPage& page : pages) {
         told.push_back(page.sketch.name + '\n');
     }

@@ -155,7 +155,7 @@ Result<std::int64_t> perform(SqliteDatabase& database, const PrintMove& move) {
             return std::unexpected(moved.error());
         }
     }
-    Result<std::int64_t> number = writer.end();
+    const Result<std::int64_t> number = writer.end();
     return !number || transaction.commit() ? number : printsFailure(database);
 }
 
