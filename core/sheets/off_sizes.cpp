@@ -20,8 +20,11 @@ Length kerfOf(const SheetPlan& sheet) {
 }
 
 std::string offWords(Length by, const char* where) {
-    return fmt::format("{} too {} {}", exactText(abs(by)), by.isPositive() ? "long" : "short",
-                       where);
+    const char* const way = by.isPositive() ? "long" : "short";
+    // Finer than anybody sees on a ruler.
+    return abs(by) < Length::inches(0, 1, 64)
+               ? fmt::format("a hair ({}) too {} {}", exactText(abs(by)), way, where)
+               : fmt::format("{} too {} {}", exactText(abs(by)), way, where);
 }
 
 }  // namespace

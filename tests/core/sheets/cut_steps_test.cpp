@@ -123,6 +123,8 @@ TEST(CutSteps, TheLastPieceHasTheErrorsOfAllCutsBefore) {
     EXPECT_EQ(offText("D", {step, -step}),
               "D comes out 1/32 in too long from left to right and 1/32 in too short from top to "
               "bottom.");
+    EXPECT_EQ(offText("E", {{}, Length::inches(0, 1, 80)}),
+              "E comes out a hair (0.0125 in) too long from top to bottom.");
 }
 
 // As the table has it when the shown settings are carried out with the true kerf, which offSizes()
