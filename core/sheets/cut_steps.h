@@ -40,14 +40,6 @@ struct SheetSteps {
 // The plan must be sound (faultsOf() is empty).
 std::vector<SheetSteps> stepsOf(const CutPlan& plan, Scale scale);
 
-// "Turn. Set the trimmer to 4 1/4 in, cut part 3: piece 2 and part 5." Where the setting is not on
-// the scale: "Set the trimmer to ≈3 5/16 in, cut …". Pieces and parts are counted from 1; `sheet`
-// is the one the step belongs to.
-std::string stepText(const CutStep& step, const SheetPlan& sheet, Scale scale);
-// The same of every step; after the cut that finishes a piece is said by how much it comes out too
-// long or short: "… Piece 2 comes out 1/64 in too short from left to right."
-std::vector<std::string> stepTexts(const SheetSteps& steps, const SheetPlan& sheet, Scale scale);
-
 // What lies on the table after the steps: carried out from the sheet's size alone, cut by cut, with
 // what the blade takes. Knows nothing of the plan's areas.
 struct CutOff {

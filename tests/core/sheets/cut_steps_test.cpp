@@ -79,13 +79,6 @@ TEST(CutSteps, SayWhatIsNotOnTheScale) {
     EXPECT_EQ(step.setting, Length::inches(3, 9, 32));
     EXPECT_EQ(step.shown, Length::inches(3, 5, 16));
     EXPECT_EQ(step.roundedBy(), Length::inches(0, 1, 32));
-    EXPECT_EQ(stepText(step, plan.sheets[0], scale),
-              "Set the trimmer to \u22483 5/16 in, cut the sheet: piece 1 and a leftover.");
-    EXPECT_EQ(stepTexts(steps[0], plan.sheets[0], scale).front(),
-              "Set the trimmer to \u22483 5/16 in, cut the sheet: piece 1 and a leftover. Piece 1 "
-              "comes out 1/32 in too long from left to right.");
-    EXPECT_EQ(stepText(step, plan.sheets[0], Scale::ThirtySecondInch).find("\u2248"),
-              std::string::npos);
     const auto shown = carriedOut(steps[0], inchSize(12, 12), Length(), SettingUsed::Shown);
     ASSERT_TRUE(shown);
     EXPECT_EQ((*shown)[0].size.width, Length::inches(3, 5, 16));
@@ -193,17 +186,6 @@ TEST(CutSteps, SetTheTrimmerToThePiecesOwnMeasures) {
             EXPECT_TRUE(isAPieces) << lengthText(step.setting, scale);
         }
     }
-}
-
-TEST(CutSteps, TellTurnsAndRepeatedSettings) {
-    const SheetPlan sheet{0, {{}, {}, {}}};
-    CutStep step{
-        0, 1, 2, CutDirection::Level, Length::inches(4, 1, 4), Length::inches(4, 1, 4), true, true};
-    EXPECT_EQ(stepText(step, sheet, scale),
-              "Turn. Set the trimmer to 4 1/4 in, cut the sheet: a leftover and a leftover.");
-    step.set = step.turn = false;
-    step.second = -1;
-    EXPECT_EQ(stepText(step, sheet, scale), "At the same setting cut the sheet: a leftover.");
 }
 
 TEST(CutSteps, TheSimulationRefusesWhatHandsCannotDo) {
