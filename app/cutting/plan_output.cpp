@@ -60,15 +60,14 @@ QString cutSentence(const PapersCut& cut, const PaperPlan& plan) {
                                    : outWord("%1 sheets are off the list").arg(taken);
     const QString on =
         back == 1 ? outWord("1 scrap came onto it") : outWord("%1 scraps came onto it").arg(back);
-    const QString all = outWord("%1, %2.").arg(off, on);
+    QString all = outWord("%1, %2.").arg(off, on);
     const int bought = sheetsToBuy(plan);
-    if (bought == 0) {
-        return all;
+    if (bought == 1) {
+        all += outWord(" What is left of the sheet to buy is among the scraps.");
+    } else if (bought > 1) {
+        all += outWord(" What is left of the %1 sheets to buy is among the scraps.").arg(bought);
     }
-    return all + u' ' +
-           (bought == 1
-                ? outWord("What is left of the sheet to buy is among the scraps.")
-                : outWord("What is left of the %1 sheets to buy is among the scraps.").arg(bought));
+    return all;
 }
 
 }  // namespace matwright::app

@@ -222,6 +222,7 @@ PlanWork::Work savingCuts(std::shared_ptr<const ReadyPlan> ready, std::shared_pt
         WorkOutcome outcome;
         progress(0, 0);
         std::vector<PlannedSheet> sheets;
+        sheets.reserve(ready->plan.sheets.size());
         for (std::size_t i = 0; i < ready->plan.sheets.size(); ++i) {
             sheets.push_back(drawnSheet(ready->plan, ready->input, i, scale));
         }

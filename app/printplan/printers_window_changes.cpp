@@ -120,7 +120,7 @@ void PrintersWindow::removePrinter() {
         return;
     }
     const auto removed = m_store->remove(printer.id);
-    const auto next = static_cast<std::size_t>(row + 1);
+    const auto next = static_cast<std::size_t>(row) + 1;
     const auto before = static_cast<std::size_t>(std::max(0, row - 1));
     const PrinterId near = next < m_printers.size()     ? m_printers[next].id
                            : before < m_printers.size() ? m_printers[before].id
