@@ -122,6 +122,12 @@ Decoded decoded(const WantedPhoto& photo, int longSide, const std::stop_token& s
     const FileStamp stamp = stampOf(photo.path);
     Decoded made = readAs(photo, longSide, stop);
     made.stamp = stamp;
+    // Taken away while it was read: nothing is known against it, it is looked for.
+    std::error_code unknown;
+    if (made.state == PhotoState::Broken && !fs::exists(photo.path, unknown) && !unknown) {
+        made.state = PhotoState::Missing;
+        made.fault.clear();
+    }
     return made;
 }
 

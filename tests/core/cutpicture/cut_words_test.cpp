@@ -180,11 +180,16 @@ TEST(CutWords, WhatOnlyLosesALeftoverKeepsItsName) {
             }
         }
     }
-    const std::vector<std::string> said = stepSentences(
-        test::plannedSheets({{{{Length::inches(3), Length::inches(5)}, 2, false, 0}},
-                             {{{Length::inches(12), Length::inches(12)}, std::nullopt, 1, {}, 0}},
-                             {}})
-            .front());
+    const Length quarter = Length::inches(0, 1, 4);
+    const std::vector<std::string> said =
+        stepSentences(test::plannedSheets({{{{Length::inches(3), Length::inches(5)}, 2, false, 0}},
+                                           {{{Length::inches(12), Length::inches(12)},
+                                             std::nullopt,
+                                             1,
+                                             {quarter, quarter, quarter, quarter},
+                                             0}},
+                                           {}})
+                          .front());
     EXPECT_TRUE(std::ranges::any_of(said, [](const std::string& sentence) {
         return sentence.ends_with(": keep what is before the blade, the rest is a leftover.");
     })) << said.back();
