@@ -37,12 +37,6 @@ std::vector<Vertex> polygonCorners(const Piece& piece, const PolygonShape& shape
     return corners;
 }
 
-// The radius that is really drawn, before any mat makes it larger.
-Length drawnRadius(const Piece& piece, const RoundedRectangleShape& shape) {
-    return std::min(
-        {shape.radius, piece.size.width.halfRoundedDown(), piece.size.height.halfRoundedDown()});
-}
-
 Path polygonMat(const Piece& piece, const PolygonShape& shape, std::size_t index) {
     std::vector<Vertex> corners = polygonCorners(piece, shape);
     for (std::size_t i = 0; i <= index; ++i) {
@@ -51,14 +45,6 @@ Path polygonMat(const Piece& piece, const PolygonShape& shape, std::size_t index
                                ticksOf(mat.bottomBorder.value_or(mat.border)));
     }
     return polygonPath(corners);
-}
-
-Path roundedMat(const Piece& piece, const RoundedRectangleShape& shape, std::size_t index) {
-    Length radius = drawnRadius(piece, shape);
-    for (std::size_t i = 0; i <= index; ++i) {
-        radius += piece.mats[i].border;
-    }
-    return roundedRectPath(matBox(piece, index), radius);
 }
 
 bool isInsideOrWithin(const std::vector<Vertex>& corners, Vertex at, double reach) {
@@ -83,6 +69,16 @@ bool isInsideOrWithin(const std::vector<Vertex>& corners, Vertex at, double reac
 
 }  // namespace
 
+Length cornerRadius(const Piece& piece, const RoundedRectangleShape& shape,
+                    std::optional<std::size_t> mat) {
+    Length radius = std::min(
+        {shape.radius, piece.size.width.halfRoundedDown(), piece.size.height.halfRoundedDown()});
+    for (std::size_t i = 0; mat && i <= *mat; ++i) {
+        radius += piece.mats[i].border;
+    }
+    return radius;
+}
+
 Path trimOutline(const Piece& piece) {
     const Rect box = trimBox(piece);
     return asItLies(piece, std::visit(Match{
@@ -103,14 +99,15 @@ Path matOutline(const Piece& piece, std::size_t index) {
     const Rect box = matBox(piece, index);
     return asItLies(
         piece,
-        std::visit(
-            Match{
-                [&](const RectangleShape&) { return rectPath(box); },
-                [&](const RoundedRectangleShape& shape) { return roundedMat(piece, shape, index); },
-                [&](const OvalShape&) { return ovalPath(box); },
-                [&](const PolygonShape& shape) { return polygonMat(piece, shape, index); },
-            },
-            piece.shape));
+        std::visit(Match{
+                       [&](const RectangleShape&) { return rectPath(box); },
+                       [&](const RoundedRectangleShape& shape) {
+                           return roundedRectPath(box, cornerRadius(piece, shape, index));
+                       },
+                       [&](const OvalShape&) { return ovalPath(box); },
+                       [&](const PolygonShape& shape) { return polygonMat(piece, shape, index); },
+                   },
+                   piece.shape));
 }
 
 Path printOutline(const Piece& piece) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
+
 #include "core/outline/path.h"
 #include "core/sketch/piece.h"
 
@@ -16,6 +18,9 @@ Path trimOutline(const Piece& piece);
 // grownPolygon() says: mitred, and towards the bottom border the more a side faces down. The mitres
 // of a polygon may stick out of matBox().
 Path matOutline(const Piece& piece, std::size_t index);
+// The radius that is really drawn, of the trim line or of a mat around it. `shape` is the piece's.
+Length cornerRadius(const Piece& piece, const RoundedRectangleShape& shape,
+                    std::optional<std::size_t> mat = {});
 // The edge of the print before trimming (always a rectangle); the trim box where there is none.
 Path printOutline(const Piece& piece);
 // The outline of all of the piece: its last mat, or its trim line.

@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "core/measure/length_text.h"
 #include "core/outline/outline.h"
 
@@ -23,17 +21,6 @@ Rect turnedInside(Rect area, Size box, int quarterTurns) {
 
 int quarterTurnsOf(Angle rotation) {
     return rotation.isQuarterTurn() ? rotation.toMillidegrees() / 90'000 : 0;
-}
-
-// As they are drawn: a mat's corners go round those of the piece (core/outline).
-Length cornerRadius(const Piece& piece, const RoundedRectangleShape& shape,
-                    std::optional<std::size_t> mat) {
-    Length radius = std::min(
-        {shape.radius, piece.size.width.halfRoundedDown(), piece.size.height.halfRoundedDown()});
-    for (std::size_t i = 0; mat && i <= *mat; ++i) {
-        radius += piece.mats[i].border;
-    }
-    return radius;
 }
 
 std::string handWork(const Piece& piece, std::optional<std::size_t> mat, Size box) {
